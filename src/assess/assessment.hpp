@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+#include <map>
+
+#include "assess/finding.hpp"
+#include "network/network.hpp"
+
+namespace doorcard {
+
+/// What follows for one circuit, or for the feeder of one panel (then `id` is the panel's). Unrounded; nullopt is
+/// unknown. Amperes of a multi-pole thing are those of its highest leg; `legs_a` gives each. Source: contract 3,
+/// reckoning.
+struct LoadFigures {
+    std::string id;
+    std::vector<std::string> breakers;  ///< ids
+    std::string legs;                   ///< letters ascending, each once
+    std::optional<Volts> volts;
+    std::optional<Amperes> rating_a;
+    std::optional<VoltAmperes> connected_va;
+    std::optional<Amperes> continuous_a, noncontinuous_a, required_a;
+    std::optional<Amperes> measured_a, sustained_a;
+    std::map<char, std::optional<Amperes>> legs_a;
+    std::optional<double> percent_of_rating;
+    std::optional<Amperes> ampacity_a;
+    std::optional<double> voltage_drop_percent, total_drop_percent;
+};
+
+struct NeutralFigures {
+    std::string id;
+    std::vector<std::string> circuits;
+    std::string legs;
+    std::optional<Amperes> amps, triplen_amps, measured_a, explained_a, residual_a;
+    std::optional<double> imbalance_percent;
+    std::optional<Amperes> ampacity_a;
+};
+
+struct PanelLegFigures {
+    char leg = 0;
+    std::optional<Amperes> amps;
+    std::optional<VoltAmperes> va;
+    std::optional<Amperes> measured_a;
+};
+
+struct PanelFigures {
+    std::string id;
+    std::optional<System> system;
+    std::vector<PanelLegFigures> legs;
+    std::optional<Amperes> neutral_amps;
+    std::optional<double> imbalance_percent;
+};
+
+/// All that follows from one survey: figures in file order, findings by severity, then panel, space, rule.
+struct Assessment {
+    std::vector<LoadFigures> circuits;
+    std::vector<LoadFigures> feeders;  ///< one per panel
+    std::vector<NeutralFigures> neutrals;
+    std::vector<PanelFigures> panels;
+    std::vector<Finding> findings;
+    std::vector<Finding> accepted;  ///< taken note of; a danger stands in both
+    std::vector<Assumption> assumed;
+};
+
+/// Pure: the same survey and book give the same assessment.
+Assessment assess(const Network&, const RuleBook&);
+
+}  // namespace doorcard
