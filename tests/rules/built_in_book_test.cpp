@@ -3,6 +3,7 @@
 
 #include <set>
 #include <sstream>
+#include <stdexcept>
 
 #include "base/built_in.hpp"
 #include "rules/book.hpp"
