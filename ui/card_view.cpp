@@ -29,9 +29,12 @@ void paint_paper(cairo_t* cairo, double width, double height) {
     cairo_stroke(cairo);
 }
 
+// What the paper lies on: warm grey by day, ink-blue in a dark theme.
 void fill_desk(cairo_t* cairo) {
-    const wxColour desk = wxSystemSettings::GetColour(wxSYS_COLOUR_APPWORKSPACE);
-    cairo_set_source_rgb(cairo, desk.Red() / 255.0, desk.Green() / 255.0, desk.Blue() / 255.0);
+    if (wxSystemSettings::GetAppearance().IsDark())
+        cairo_set_source_rgb(cairo, 0.10, 0.13, 0.18);
+    else
+        cairo_set_source_rgb(cairo, 0.82, 0.80, 0.76);
     cairo_paint(cairo);
 }
 
