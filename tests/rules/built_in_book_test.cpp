@@ -32,7 +32,8 @@ const char* const fact_ids =
     "legs-imbalance-share open-neutral-difference open-neutral-high open-neutral-sum-low open-neutral-sum-high "
     "open-neutral-rise open-neutral-wye-sum open-neutral-wye-low partial-volts-low partial-volts-share mismatch-amps "
     "mismatch-share mismatch-max-lag mismatch-lag-step mismatch-max-hots range-floor-kva range-table-kva range-top-kva "
-    "range-demand-kva range-step base-ambient-c unlisted-column-c shared-circuit-max-a dwelling-service-share "
+    "range-demand-kva range-step base-ambient-c cord-share-max-a unlisted-column-c shared-circuit-max-a "
+    "dwelling-service-share "
     "single-appliance-a single-appliance-device voltage-base motor-power-factor";
 
 const char* const rule_ids =
