@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include <doctest/doctest.h>
+#include <fmt/format.h>
 
+#include <fstream>
+#include <iterator>
 #include <set>
 #include <sstream>
 #include <stdexcept>
@@ -115,4 +118,22 @@ TEST_CASE("asking the book for what it has not is our own mistake") {
     CHECK_THROWS_AS(book.table("nec-310-16").column("cu105"), std::out_of_range);
     CHECK_FALSE(book.has("nec-999"));
     CHECK(book.has("practice"));
+}
+
+TEST_CASE("docs/sources.md names every id of the built-in book, its citation and the value of every figure") {
+    std::ifstream file(DOORCARD_SOURCE "/docs/sources.md");
+    const std::string text((std::istreambuf_iterator<char>(file)), std::istreambuf_iterator<char>());
+    const RuleBook book = built_in_book("NEC-2023").value();
+    const auto row_with = [&](const std::string& id) {
+        const std::size_t at = text.find("\n| `" + id + "` |");
+        return at == std::string::npos ? "" : text.substr(at + 1, text.find('\n', at + 1) - at - 1);
+    };
+    for (const auto& [id, table] : book.tables()) CHECK(row_with(id).ends_with("| " + table.source.text() + " |"));
+    for (const auto& [id, source] : book.rules()) CHECK(row_with(id) == "| `" + id + "` | " + source.text() + " |");
+    for (const auto& [id, fact] : book.facts()) {
+        const std::string value = fmt::format("| {:g} | {} |", fact.value, fact.unit);
+        const std::string end = fact.source.practice ? value : value + " " + fact.source.text() + " |";
+        CAPTURE(id);
+        CHECK(row_with(id).ends_with(end));
+    }
 }
