@@ -12,7 +12,8 @@ bool on_leg(const PlacedLoad& load, char leg) {
     return load.current.known() && load.current.legs.find(leg) != std::string::npos;
 }
 
-/// The one range, or the one cooktop with one or two ovens, that Table 220.55 judges as one (note 4); empty where there is none.
+/// The one range, or the one cooktop with one or two ovens, that Table 220.55 judges as one (note 4); empty where there
+/// is none.
 std::vector<const PlacedLoad*> cooking_set(const std::vector<PlacedLoad>& loads) {
     std::vector<const PlacedLoad*> set;
     double ranges = 0, cooktops = 0, ovens = 0;
@@ -24,7 +25,8 @@ std::vector<const PlacedLoad*> cooking_set(const std::vector<PlacedLoad>& loads)
     }
     const bool one_range = ranges == 1 && cooktops == 0 && ovens == 0;
     const bool one_set = ranges == 0 && cooktops == 1 && (ovens == 1 || ovens == 2);
-    const bool known = std::ranges::all_of(set, [](const PlacedLoad* l) { return l->current.va && l->current.known(); });
+    const bool known =
+        std::ranges::all_of(set, [](const PlacedLoad* l) { return l->current.va && l->current.known(); });
     if ((one_range || one_set) && known) return set;
     return {};
 }
@@ -71,15 +73,18 @@ private:
     double scale(const PlacedLoad& load) const { return in_set(load) ? set_scale_ : 1; }
     bool runs_alone(const PlacedLoad& load) const { return !in_occupancy_ && load.cord && !load.continuous; }
 
-    /// The size of the phasor sum of a class on a leg. In dwellings only the largest noncontinuous cord appliance is in it.
+    /// The size of the phasor sum of a class on a leg. In dwellings only the largest noncontinuous cord appliance is in
+    /// it.
     template <class Which>
     Amperes sum(char letter, bool continuous, Which which) const {
         LegSums sums;
         const PlacedLoad* largest = continuous ? nullptr : largest_cord(letter, which);
         for (const PlacedLoad& load : loads_) {
             if (load.continuous != continuous || !on_leg(load, letter) || !which(load)) continue;
-            if (!runs_alone(load)) sums.add(load.current, supply_, load.count, scale(load));
-            else if (is_part_of(load, largest)) sums.add(load.current, supply_, 1, scale(load));
+            if (!runs_alone(load))
+                sums.add(load.current, supply_, load.count, scale(load));
+            else if (is_part_of(load, largest))
+                sums.add(load.current, supply_, 1, scale(load));
         }
         return sums.amps(letter);
     }

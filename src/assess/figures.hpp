@@ -6,24 +6,24 @@
 
 namespace doorcard {
 
-/// What the rules are put to: the network, the book, and all that was reckoned of them. Held by reference: it lives as long as one
-/// assessment.
+/// What the rules are put to: the network, the book, and all that was reckoned of them. Held by reference: it lives as
+/// long as one assessment.
 struct Reckoned {
     const Network& network;
     const RuleBook& book;
     const Readings& readings;
     PlacedLoads placed;
-    std::vector<CircuitDemand> demands;          ///< by circuit
-    std::vector<Measured> measured;              ///< by circuit
-    std::vector<Measured> measured_breakers;     ///< by breaker: its own readings
-    std::vector<LegSums> panel_sums;             ///< by panel: its own loads and all downstream
-    std::vector<Measured> measured_feeders;      ///< by panel
-    std::vector<LoadFigures> circuits;           ///< by circuit
-    std::vector<LoadFigures> feeders;            ///< by panel
-    std::vector<NeutralFigures> neutrals;        ///< as network.neutrals()
-    std::vector<LegSums> neutral_sums;           ///< likewise: the loads of its circuits
+    std::vector<CircuitDemand> demands;       ///< by circuit
+    std::vector<Measured> measured;           ///< by circuit
+    std::vector<Measured> measured_breakers;  ///< by breaker: its own readings
+    std::vector<LegSums> panel_sums;          ///< by panel: its own loads and all downstream
+    std::vector<Measured> measured_feeders;   ///< by panel
+    std::vector<LoadFigures> circuits;        ///< by circuit
+    std::vector<LoadFigures> feeders;         ///< by panel
+    std::vector<NeutralFigures> neutrals;     ///< as network.neutrals()
+    std::vector<LegSums> neutral_sums;        ///< likewise: the loads of its circuits
     std::vector<PanelFigures> panels;
-    std::vector<Assumption> assumed;             ///< defaults that figures used
+    std::vector<Assumption> assumed;  ///< defaults that figures used
 };
 
 Reckoned reckon(const Network&, const RuleBook&, const Readings&);
@@ -34,7 +34,7 @@ std::optional<Amperes> largest_rating(const Network&, const std::vector<std::siz
 
 // The parts of `reckon`, in the order in which they build on one another.
 void reckon_circuits(Reckoned&);
-void reckon_panels(Reckoned&);       ///< panels and feeders
+void reckon_panels(Reckoned&);  ///< panels and feeders
 void reckon_neutrals(Reckoned&);
 
 }  // namespace doorcard

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
+#include <map>
 
 #include "assess/ampacity.hpp"
 #include "assess/figures.hpp"
@@ -7,15 +8,16 @@
 namespace doorcard {
 namespace {
 
-/// A load as a panel sees it: on the legs of the circuit it is set on, or as what a transformer asks of its feeding poles.
+/// A load as a panel sees it: on the legs of the circuit it is set on, or as what a transformer asks of its feeding
+/// poles.
 struct PanelLoad {
     std::size_t key = 0;
     LoadCurrent current;
     double count = 1;
 };
 
-/// The loads of each panel, own and downstream, each once. A transformer is one load of its panel's connected VA at power
-/// factor 1 on all feeding poles: thirds and neutral current stop there.
+/// The loads of each panel, own and downstream, each once. A transformer is one load of its panel's connected VA at
+/// power factor 1 on all feeding poles: thirds and neutral current stop there.
 class PanelLoads {
 public:
     explicit PanelLoads(const Reckoned& all) : all_(all), loads_(all.network.survey().panels.size()) {
@@ -28,6 +30,12 @@ public:
     }
 
     const std::vector<PanelLoad>& of(std::size_t panel) const { return loads_[panel]; }
+    /// What a transformer's panel asks of its feeding poles; null where there is no transformer, or nothing known
+    /// behind it.
+    const PanelLoad* asked_of_primary(std::size_t panel) const {
+        const auto found = primary_.find(panel);
+        return found == primary_.end() ? nullptr : &found->second;
+    }
 
     std::optional<VoltAmperes> connected(std::size_t panel) const {
         std::optional<VoltAmperes> sum;
@@ -86,8 +94,10 @@ private:
             const std::size_t p = network.panel_of(b);
             if (p >= loads_.size() || std::ranges::find(above, p) != above.end()) continue;
             above.push_back(p);
-            if (network.survey().panels[panel].transformer) pass_through_transformer(panel, b, p);
-            else loads_[p].insert(loads_[p].end(), loads_[panel].begin(), loads_[panel].end());
+            if (network.survey().panels[panel].transformer)
+                pass_through_transformer(panel, b, p);
+            else
+                loads_[p].insert(loads_[p].end(), loads_[panel].begin(), loads_[panel].end());
         }
     }
 
@@ -105,10 +115,12 @@ private:
         const LoadPlace place{&network.supply(above), legs, false};
         const std::size_t key = network.survey().loads.size() + network.survey().outlets.size() + panel;
         loads_[above].push_back({key, current_of(as_load, place, all_.book), 1});
+        primary_.emplace(panel, loads_[above].back());
     }
 
     const Reckoned& all_;
     std::vector<std::vector<PanelLoad>> loads_;
+    std::map<std::size_t, PanelLoad> primary_;
 };
 
 Measured readings_of_legs(const Reckoned& all, ThingKind kind, const std::string& id, const std::string& legs) {
@@ -138,9 +150,8 @@ std::vector<std::size_t> feeding_breakers(const Network& network, std::size_t pa
 std::vector<std::size_t> breakers_that_speak_for(const Network& network, std::size_t panel) {
     if (network.survey().panels[panel].transformer) return {};
     std::vector<std::size_t> found = feeding_breakers(network, panel);
-    std::erase_if(found, [&](std::size_t b) {
-        return network.panels_fed_by(b).size() != 1 || !network.circuits_on(b).empty();
-    });
+    std::erase_if(
+        found, [&](std::size_t b) { return network.panels_fed_by(b).size() != 1 || !network.circuits_on(b).empty(); });
     return found;
 }
 
@@ -185,21 +196,53 @@ PanelFigures panel_figures(const Reckoned& all, std::size_t p, const LegSums& su
     return figures;
 }
 
-std::optional<Volts> feeder_volts(const PanelSupply& supply) {
-    if (supply.legs.size() == 1) return supply.volts_to_neutral(supply.legs.front());
-    return supply.volts_line_to_line();
+/// The conductors that feed a panel: its own legs, or those on the primary side where it stands behind a transformer.
+struct FeedingSide {
+    const PanelSupply* supply = nullptr;
+    std::string legs;
+};
+
+FeedingSide feeding_side(const Network& network, std::size_t p, const std::vector<std::size_t>& breakers) {
+    if (!network.survey().panels[p].transformer || breakers.empty())
+        return {&network.supply(p), network.supply(p).legs};
+    const std::size_t above = network.panel_of(breakers.front());
+    if (above >= network.survey().panels.size()) return {&network.supply(p), ""};
+    std::string legs = network.breaker_legs(breakers.front());
+    std::sort(legs.begin(), legs.end());
+    legs.erase(std::unique(legs.begin(), legs.end()), legs.end());
+    if (legs.find('?') != std::string::npos) legs.clear();
+    return {&network.supply(above), legs};
 }
 
-LoadFigures feeder_figures(const Reckoned& all, std::size_t p, const PanelLoads& loads, const LegSums& sums,
-                           const Measured& measured) {
+std::optional<Volts> feeder_volts(const FeedingSide& side) {
+    if (side.legs.empty()) return std::nullopt;
+    if (side.legs.size() == 1) return side.supply->volts_to_neutral(side.legs.front());
+    return side.supply->volts_line_to_line();
+}
+
+/// The currents in the feeding conductors.
+LegSums feeder_sums(const Reckoned& all, std::size_t p, const PanelLoads& loads, const FeedingSide& side) {
+    LegSums sums;
+    if (!side.supply->system) return sums;
+    if (side.supply == &all.network.supply(p)) {
+        for (const PanelLoad& load : loads.of(p)) sums.add(load.current, *side.supply, load.count);
+    } else if (const PanelLoad* asked = loads.asked_of_primary(p)) {
+        sums.add(asked->current, *side.supply, 1);
+    }
+    return sums;
+}
+
+LoadFigures feeder_figures(const Reckoned& all, std::size_t p, const PanelLoads& loads, const Measured& measured) {
     const Network& network = all.network;
     const Panel& panel = network.survey().panels[p];
     const std::vector<std::size_t> breakers = feeding_breakers(network, p);
+    const FeedingSide side = feeding_side(network, p, breakers);
+    const LegSums sums = feeder_sums(all, p, loads, side);
     LoadFigures figures;
     figures.id = panel.id;
     for (const std::size_t b : breakers) figures.breakers.push_back(network.survey().breakers[b].id);
-    figures.legs = network.supply(p).legs;
-    figures.volts = feeder_volts(network.supply(p));
+    figures.legs = side.legs;
+    figures.volts = feeder_volts(side);
     figures.rating_a = smallest_rating(network, breakers);
     if (!figures.rating_a) figures.rating_a = panel.main_a;
     figures.connected_va = loads.connected(p);
@@ -234,7 +277,7 @@ void reckon_panels(Reckoned& all) {
             for (const PanelLoad& load : loads.of(p)) sums.add(load.current, network.supply(p), load.count);
         all.panels.push_back(panel_figures(all, p, sums));
         all.measured_feeders.push_back(measured_feeder(all, p));
-        all.feeders.push_back(feeder_figures(all, p, loads, sums, all.measured_feeders.back()));
+        all.feeders.push_back(feeder_figures(all, p, loads, all.measured_feeders.back()));
         all.panel_sums.push_back(sums);
     }
 }

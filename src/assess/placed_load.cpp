@@ -78,12 +78,16 @@ bool continuous_by_rule(const Load& load, bool cord, bool in_occupancy, const Ru
     switch (load.duty_or_general()) {
         case Duty::ev:
         case Duty::sign:
-        case Duty::show_window: return true;
-        case Duty::heating: return !cord;
+        case Duty::show_window:
+            return true;
+        case Duty::heating:
+            return !cord;
         case Duty::water_heater:
             return load.storage.value_or(true) && load.gallons.value_or(0) <= book.figure("water-heater-gallons");
-        case Duty::lighting: return in_occupancy;
-        default: return false;
+        case Duty::lighting:
+            return in_occupancy;
+        default:
+            return false;
     }
 }
 

@@ -36,12 +36,21 @@ Readings::Readings(const Survey& survey) {
         const auto [at, is_new] = places.emplace(root(i), moments_.size());
         if (is_new) moments_.emplace_back();
         moments_[at->second].push_back(&survey.readings[i]);
+        moment_of_[&survey.readings[i]] = at->second;
     }
 }
 
 const std::vector<const Reading*>& Readings::of(ThingKind kind, const std::string& id) const {
     const auto found = by_thing_.find(key_of(kind, id));
     return found == by_thing_.end() ? none_ : found->second;
+}
+
+std::vector<std::size_t> Readings::moments_with(const std::vector<const Reading*>& readings) const {
+    std::vector<std::size_t> found;
+    for (const Reading* reading : readings) found.push_back(moment_of_.at(reading));
+    std::sort(found.begin(), found.end());
+    found.erase(std::unique(found.begin(), found.end()), found.end());
+    return found;
 }
 
 bool is_of_hots(const Reading& reading) { return reading.of.legs != "N"; }
@@ -56,7 +65,8 @@ void Measured::take(const Reading& reading, double continuous_hours) {
     Measured one;
     one.highest = highest_amps(reading);
     if (reading.hours && *reading.hours >= continuous_hours - 1e-9) {
-        if (reading.amps_min) one.sustained = reading.amps_min;
+        if (reading.amps_min)
+            one.sustained = reading.amps_min;
         else if (reading.amps && !reading.amps_max) {
             one.sustained = reading.amps;
             one.sustained_from_amps = true;

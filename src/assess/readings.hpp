@@ -15,12 +15,16 @@ public:
 
     /// Readings of a thing, whatever legs they name; in file order.
     const std::vector<const Reading*>& of(ThingKind, const std::string& id) const;
-    /// Readings that were taken together (one name, or one `at`), each moment in file order; a reading alone is a moment too.
+    /// Readings that were taken together (one name, or one `at`), each moment in file order; a reading alone is a
+    /// moment too.
     const std::vector<std::vector<const Reading*>>& moments() const { return moments_; }
+    /// Positions of the moments in which any of these readings was taken, ascending, each once.
+    std::vector<std::size_t> moments_with(const std::vector<const Reading*>&) const;
 
 private:
     std::unordered_map<std::string, std::vector<const Reading*>> by_thing_;
     std::vector<std::vector<const Reading*>> moments_;
+    std::unordered_map<const Reading*, std::size_t> moment_of_;
     std::vector<const Reading*> none_;
 };
 
@@ -33,8 +37,8 @@ std::optional<Amperes> highest_amps(const Reading&);
 /// What a thing's readings say of its load.
 struct Measured {
     std::optional<Amperes> highest;
-    std::optional<Amperes> sustained;       ///< held for 3 h or more
-    bool sustained_from_amps = false;       ///< taken from `amps`: listed under `assumed`
+    std::optional<Amperes> sustained;  ///< held for 3 h or more
+    bool sustained_from_amps = false;  ///< taken from `amps`: listed under `assumed`
 
     void take(const Reading&, double continuous_hours);
     void take(const Measured&);

@@ -15,8 +15,8 @@ double lag_of(const Reading& reading) {
     return reading.leading.value_or(false) ? -lag : lag;
 }
 
-/// True where this reading tells the amperes of that hot: of its breaker where every circuit on it shares the neutral, or of the only
-/// circuit of the neutral on it.
+/// True where this reading tells the amperes of that hot: of its breaker where every circuit on it shares the neutral,
+/// or of the only circuit of the neutral on it.
 bool tells(const Network& network, const Reading& reading, const Hot& hot, const SharedNeutral& neutral) {
     if (!reading.amps) return false;
     const std::string letter(1, hot.leg);
@@ -48,7 +48,8 @@ std::optional<HotReading> read_hot(const Reckoned& all, const std::vector<const 
     return found;
 }
 
-NeutralMoment moment_of(const Reckoned& all, const std::vector<const Reading*>& readings, const SharedNeutral& neutral) {
+NeutralMoment moment_of(const Reckoned& all, const std::vector<const Reading*>& readings,
+                        const SharedNeutral& neutral) {
     NeutralMoment moment;
     for (const Reading* reading : readings)
         if (reading->of.kind == ThingKind::neutral && reading->of.id == neutral.id)
@@ -87,7 +88,8 @@ HotParts parts_of(const Reckoned& all, const SharedNeutral& neutral) {
         LegSums unplaced;
         for (const PlacedLoad& load : all.placed.on_circuit[c]) {
             parts.any_known = parts.any_known || load.current.known();
-            if (!load.current.legs_known) unplaced.add(load.current, *supply, load.count);
+            if (!load.current.legs_known)
+                unplaced.add(load.current, *supply, load.count);
             else
                 for (const Hot& hot : network.circuit_hots(c))
                     if (load.current.legs.find(hot.leg) != std::string::npos)
@@ -107,7 +109,7 @@ HotParts parts_of(const Reckoned& all, const SharedNeutral& neutral) {
     return parts;
 }
 
-constexpr std::size_t most_hots_tried = 16;   // 65,536 subsets; beyond, the sizes are added: never less
+constexpr std::size_t most_hots_tried = 16;  // 65,536 subsets; beyond, the sizes are added: never less
 
 }  // namespace
 
@@ -132,9 +134,17 @@ std::optional<Amperes> NeutralMoment::explained() const {
 }
 
 std::vector<NeutralMoment> neutral_moments(const Reckoned& all, const SharedNeutral& neutral) {
+    const Survey& survey = all.network.survey();
+    std::vector<const Reading*> readings = all.readings.of(ThingKind::neutral, neutral.id);
+    const auto take = [&](ThingKind kind, const std::string& id) {
+        const auto& of = all.readings.of(kind, id);
+        readings.insert(readings.end(), of.begin(), of.end());
+    };
+    for (const Hot& hot : neutral.hots) take(ThingKind::breaker, survey.breakers[hot.breaker].id);
+    for (const std::size_t c : neutral.circuits) take(ThingKind::circuit, survey.circuits[c].id);
     std::vector<NeutralMoment> found;
-    for (const auto& readings : all.readings.moments()) {
-        NeutralMoment moment = moment_of(all, readings, neutral);
+    for (const std::size_t at : all.readings.moments_with(readings)) {
+        NeutralMoment moment = moment_of(all, all.readings.moments()[at], neutral);
         if (moment.measured || !moment.hots.empty()) found.push_back(std::move(moment));
     }
     return found;
@@ -159,7 +169,8 @@ std::optional<Amperes> worst_subset(const Reckoned& all, const SharedNeutral& ne
             first += parts.hots[i].first;
             third += parts.hots[i].third;
         }
-        worst = std::max(worst, std::hypot(std::abs(first) + parts.unplaced_first, std::abs(third) + parts.unplaced_third));
+        worst =
+            std::max(worst, std::hypot(std::abs(first) + parts.unplaced_first, std::abs(third) + parts.unplaced_third));
     }
     return Amperes(worst);
 }
@@ -176,7 +187,8 @@ std::optional<Amperes> neutral_ampacity(const Reckoned& all, const SharedNeutral
         const Circuit& circuit = survey.circuits[c];
         if (!size || !circuit.wire) continue;
         const auto rating = smallest_rating(all.network, all.network.breakers_of(c));
-        const auto amps = ampacity(*circuit.wire, *size, terminal_temperature(*circuit.wire, rating, all.book), all.book);
+        const auto amps =
+            ampacity(*circuit.wire, *size, terminal_temperature(*circuit.wire, rating, all.book), all.book);
         if (amps && (!least || *amps < *least)) least = amps;
     }
     return least;

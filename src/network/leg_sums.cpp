@@ -17,10 +17,14 @@ Phasor cubed(Phasor direction) { return direction * direction * direction; }  //
 /// The share of a load's VA that a leg it uses takes.
 double va_share(const LoadCurrent& load) {
     switch (load.placing) {
-        case Placing::line_to_neutral: return 1;
-        case Placing::line_to_line: return 0.5;
-        case Placing::halves: return 0.5;
-        case Placing::three_phase: return 1.0 / 3;
+        case Placing::line_to_neutral:
+            return 1;
+        case Placing::line_to_line:
+            return 0.5;
+        case Placing::halves:
+            return 0.5;
+        case Placing::three_phase:
+            return 1.0 / 3;
     }
     return 1;
 }
@@ -36,8 +40,12 @@ void LegSums::add(const LoadCurrent& load, const PanelSupply& supply, double cou
     const double third = load.third.value * count * scale;
     switch (load.placing) {
         case Placing::line_to_neutral:
-        case Placing::halves: add_to_neutral(load, supply, first, third); break;
-        case Placing::line_to_line: add_line_to_line(load, supply, first, third); break;
+        case Placing::halves:
+            add_to_neutral(load, supply, first, third);
+            break;
+        case Placing::line_to_line:
+            add_line_to_line(load, supply, first, third);
+            break;
         case Placing::three_phase:
             for (const char leg : load.legs)
                 all_[place(leg)].first += first * supply.middle_direction(leg) * unit_phasor(-load.lag_degrees);

@@ -48,10 +48,11 @@ void place_load(const Load& load, const LoadPlace& place, LoadCurrent& current) 
     if (load.phases == 3 || load.legs == "ABC") return put(Placing::three_phase, place.legs, true);
     if (load.legs) {
         const std::string letters = leg_letters(*load.legs);
-        const bool there = std::ranges::all_of(letters, [&](char l) { return place.legs.find(l) != std::string::npos; });
+        const bool there =
+            std::ranges::all_of(letters, [&](char l) { return place.legs.find(l) != std::string::npos; });
         const Placing placing = load.legs->find('N') != std::string::npos && letters.size() > 1 ? Placing::halves
                                 : letters.size() > 1                                            ? Placing::line_to_line
-                                                                                                : Placing::line_to_neutral;
+                                                     : Placing::line_to_neutral;
         return put(placing, there ? letters : place.legs, there);
     }
     if (load.volts && nearer_to_neutral(*load.volts, *place.supply)) {
