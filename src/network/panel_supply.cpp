@@ -121,7 +121,7 @@ private:
         supply.system = panel.system ? panel.system : in.system;
         supply.down_given = panel.legs_down.has_value();
         if (supply.down_given) supply.down = *panel.legs_down;
-        if (!supply.system) {   // the letters that come in are known all the same
+        if (!supply.system) {  // the letters that come in are known all the same
             const std::string fed = ascending(in.letters);
             if (!own_letters && !fed.empty() && fed.front() != '?') {
                 supply.legs = fed;
