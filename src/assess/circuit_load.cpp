@@ -226,7 +226,8 @@ CircuitDemand circuit_demand(const std::vector<PlacedLoad>& loads, const std::st
 
 CircuitDemand together(std::span<const CircuitDemand> circuits, bool full_rated, const RuleBook& book) {
     CircuitDemand sum;
-    sum.motors_alone = !circuits.empty() && std::ranges::all_of(circuits, &CircuitDemand::motors_alone);
+    sum.motors_alone = std::ranges::all_of(
+        circuits, [](const CircuitDemand& circuit) { return circuit.motors_alone || circuit.appliances == 0; });
     for (const CircuitDemand& circuit : circuits) {
         sum.appliances += circuit.appliances;
         for (const auto& [letter, demand] : circuit.legs) join(sum.legs[letter], demand);

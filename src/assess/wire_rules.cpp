@@ -220,7 +220,8 @@ void judge_feeder(const Reckoned& all, std::size_t p, std::vector<Finding>& find
         if (const std::size_t b = all.network.survey().breakers.position(feed);
             b < all.network.survey().breakers.size())
             feeding.push_back(b);
-    const auto device = feeding.empty() ? panel.main_a : largest_rating(all.network, feeding);
+    const auto ahead = largest_rating(all.network, feeding);
+    const auto device = ahead ? ahead : panel.main_a;
     if (!device) return;
     const Conductor conductor{address_of(all.network, {ThingKind::panel, p}),
                               Message{tr("Feeder of {0}"), {panel.id}},
