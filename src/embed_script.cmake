@@ -10,6 +10,7 @@ foreach(file ${FILES})
     string(APPEND entries "    {\"${name}\", {reinterpret_cast<const char*>(bytes_${number}), sizeof bytes_${number} - 1}},\n")
     math(EXPR number "${number} + 1")
 endforeach()
-file(WRITE ${OUTPUT} "#include \"${HEADER}\"\n\nnamespace doorcard {\nnamespace {\n${arrays}
-const std::array<BuiltIn, ${number}> files = {{\n${entries}}};\n}  // namespace\n
-std::span<const BuiltIn> ${FUNCTION}() { return files; }\n}  // namespace doorcard\n")
+file(WRITE ${OUTPUT} "#include \"${HEADER}\"\n\nnamespace doorcard {\nnamespace {\n${arrays}}  // namespace\n
+std::span<const BuiltIn> ${FUNCTION}() {
+    static const std::array<BuiltIn, ${number}> files = {{\n${entries}}};
+    return files;\n}\n\n}  // namespace doorcard\n")

@@ -16,6 +16,9 @@ public:
     /// "en" or "es"; anything else throws std::invalid_argument.
     static Words in(std::string_view language);
     static std::vector<std::string> languages();
+    /// The words of a compiled catalogue (.mo, UTF-8) given as bytes; none at all translates nothing,
+    /// other bytes throw std::runtime_error.
+    static Words from(std::string_view language, std::string_view catalogue);
 
     const std::string& language() const { return language_; }
     std::string operator()(const char* english) const;
