@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <functional>
+#include <numeric>
 
 #include "sheet/card_parts.hpp"
 #include "sheet/card_signs.hpp"
@@ -10,7 +11,7 @@
 namespace doorcard {
 namespace {
 
-constexpr double legend_step = 5.5;
+constexpr double legend_step = 5.3;
 constexpr double legend_text = 8;
 
 // One entry of the legend: a picture of some width, drawn at (x, middle), and its words.
@@ -45,7 +46,6 @@ public:
         add_neutrals();
         add_trust();
         add_arrows();
-        add_spaces();
         return std::move(signs_);
     }
 
@@ -68,9 +68,6 @@ private:
         const bool guarded = any([&](const DirectoryRow& row) { return breaker(row) && breaker(row)->guards && !breaker(row)->guards->empty(); });
         if (guarded) add_handle(handle, tr("has a TEST button"));
         handle.test_button = false;
-        handle.state = HandleState::spare;
-        if (any(RowKind::spare)) add_handle(handle, tr("spare"));
-        handle.state = HandleState::on;
         handle.fuse = true;
         if (any([&](const DirectoryRow& row) { return breaker(row) && breaker(row)->device && *breaker(row)->device != "breaker"; }))
             add_handle(handle, tr("fuse"));
@@ -91,7 +88,7 @@ private:
     void add_trust() {
         const auto& directory = card_.plan.directory;
         if (directory.claimed > 0)
-            signs_.push_back({3, [](Drawing& drawing, double x, double middle) { draw_claimed(drawing, x, middle - 1.5); },
+            signs_.push_back({3, [](Drawing& drawing, double x, double middle) { draw_claimed(drawing, x, middle - sign_height / 2); },
                               card_.words(tr("only said"))});
         if (directory.not_traced > 0)
             signs_.push_back({8.2, [](Drawing& drawing, double x, double middle) { drawing.hatching({x, middle - 1.9, 8.2, 3.8}); },
@@ -104,14 +101,8 @@ private:
     }
 
     void add_arrow(bool into, const char* words) {
-        signs_.push_back({5, [into](Drawing& drawing, double x, double middle) { draw_arrow(drawing, x, middle - 1.5, into, true); },
+        signs_.push_back({5, [into](Drawing& drawing, double x, double middle) { draw_arrow(drawing, x, middle - sign_height / 2, into, true); },
                           card_.words(words)});
-    }
-
-    void add_spaces() {
-        if (any(RowKind::space))
-            signs_.push_back({8.2, [](Drawing& drawing, double x, double middle) { draw_space(drawing, small_frame(x, middle)); },
-                              card_.words(tr("space, empty"))});
     }
 
     const CardContent& card_;
@@ -121,11 +112,30 @@ private:
 
 double sign_room(const Sign& sign) { return sign.width + 1.6 + text_width(sign.words, {legend_text}); }
 
-// As many columns as the widest entry allows, three at most.
-std::size_t legend_columns(const std::vector<Sign>& signs, double width) {
-    double widest = 0;
-    for (const Sign& sign : signs) widest = std::max(widest, sign_room(sign));
-    return std::clamp<std::size_t>(static_cast<std::size_t>((width + 3) / (widest + 3)), 1, 3);
+// Columns as wide as their widest sign, filled one after the other; as many as fit.
+struct LegendColumns {
+    std::size_t lines = 1;
+    std::vector<double> widths;
+    double sum() const { return std::accumulate(widths.begin(), widths.end(), 0.0); }
+};
+
+LegendColumns columns_of(const std::vector<Sign>& signs, std::size_t columns) {
+    LegendColumns found;
+    found.lines = (signs.size() + columns - 1) / columns;
+    for (std::size_t i = 0; i < signs.size(); ++i) {
+        if (i % found.lines == 0) found.widths.push_back(0);
+        found.widths.back() = std::max(found.widths.back(), sign_room(signs[i]));
+    }
+    return found;
+}
+
+LegendColumns legend_columns(const std::vector<Sign>& signs, double width) {
+    constexpr double least_gap = 3;
+    for (std::size_t columns = std::min<std::size_t>(signs.size(), 5); columns > 1; --columns) {
+        LegendColumns tried = columns_of(signs, columns);
+        if (tried.sum() + least_gap * static_cast<double>(tried.widths.size() - 1) <= width) return tried;
+    }
+    return columns_of(signs, 1);
 }
 
 std::string assumed_text(const CardContent& card) {
@@ -212,7 +222,7 @@ void draw_foot_text(Drawing& drawing, const FootCell& cell, double x, double top
 
 double draw_hand_lines(Drawing& drawing, const CardContent& card, double top, double bottom) {
     constexpr double step = 7.5;
-    if (bottom - top < 4 * step) return top;
+    if (bottom - top < 2.4 * step) return top;
     const std::string words = card.words(tr("Changed by hand: space, what, date, by"));
     const TypeStyle style{8};
     drawing.text({card.left(), top, card.width(), 4}, top + 3, cut_to(words, style, card.width()), style, Align::left, inks::caption);
@@ -222,19 +232,20 @@ double draw_hand_lines(Drawing& drawing, const CardContent& card, double top, do
 
 double draw_legend(Drawing& drawing, const CardContent& card, double top) {
     const std::vector<Sign> signs = Legend(card).signs();
-    const std::size_t columns = legend_columns(signs, card.width());
-    const std::size_t lines = (signs.size() + columns - 1) / columns;
-    const double step = card.width() / static_cast<double>(columns);
+    const LegendColumns columns = legend_columns(signs, card.width());
+    const double count = static_cast<double>(columns.widths.size());
+    const double gap = count > 1 ? std::min(12.0, (card.width() - columns.sum()) / (count - 1)) : 0;
+    double x = card.left();
     for (std::size_t i = 0; i < signs.size(); ++i) {
-        const double x = card.left() + static_cast<double>(i / lines) * step;
-        const double middle = top + 2.6 + static_cast<double>(i % lines) * legend_step;
-        signs[i].draw(drawing, x, middle);
-        const double text_x = x + signs[i].width + 1.6;
-        const double room = step - signs[i].width - 2.2;
-        const TypeStyle style = fitting(signs[i].words, {legend_text}, room, {legend_text, 7.5, 7});
-        drawing.text({text_x, middle - 1.9, room, 3.8}, middle + cap_height(style.points) / 2, cut_to(signs[i].words, style, room), style);
+        if (i > 0 && i % columns.lines == 0) x += columns.widths[i / columns.lines - 1] + gap;
+        const Sign& sign = signs[i];
+        const double middle = top + 2.4 + legend_step * static_cast<double>(i % columns.lines);
+        sign.draw(drawing, x, middle);
+        const double text_x = x + sign.width + 1.6;
+        const double room = std::min(text_width(sign.words, {legend_text}) + 0.3, card.right() - text_x);
+        drawing.text({text_x, middle - 1.9, room, 3.8}, middle + cap_height(legend_text) / 2, cut_to(sign.words, {legend_text}, room), {legend_text});
     }
-    return top + static_cast<double>(lines) * legend_step;
+    return top + legend_step * static_cast<double>(columns.lines) - 0.5;
 }
 
 double draw_cautions(Drawing& drawing, const CardContent& card, double top) {

@@ -9,7 +9,7 @@ namespace {
 
 using Parts = std::vector<Message::Part>;
 
-constexpr double rule_pad = 1.25;  // kept free on either side of a rule that carries words, mm
+constexpr double rule_pad = 1.7;  // kept free on either side of a rule that carries words, mm
 
 std::vector<std::size_t> breakers_of(const SharedNeutral& neutral) {
     std::vector<std::size_t> breakers;

@@ -15,7 +15,8 @@ namespace {
 constexpr double least_row = 7.0;
 constexpr double usual_row = 9.7;
 constexpr double half_row = 4.85;
-constexpr double air = 1.0;  // above and below the words of a cell, together
+// Above and below the words of a cell, together: two lines of 8 pt fit into the least row.
+constexpr double air_of(const TextBlock& block) { return block.height < 6.2 ? 0.96 : 1.6; }
 constexpr std::size_t most_lines = 6;
 
 class Planning {
@@ -131,7 +132,8 @@ private:
 
     double needed(std::size_t entry) const {
         const double width = plan_.columns.text_width() - sign_width(plan_.entry(entry));
-        return text_block(plan_, entry, width, 0, words_).height + air;
+        const TextBlock block = text_block(plan_, entry, width, 0, words_);
+        return block.height + air_of(block);
     }
 
     // True where a card may end below this row: no handle and no shared neutral of neighbours is parted.
@@ -192,7 +194,7 @@ private:
 };
 
 void add_lines(TextBlock& block, const std::string& text, const TypeStyle& style, double width, std::size_t most, bool claimed) {
-    for (const std::string& line : broken_lines(text, style, width, most)) {
+    for (const std::string& line : even_lines(text, style, width, most)) {
         block.height += block.lines.empty() ? cap_height(style.points) : line_advance(style.points);
         block.lines.push_back({line, style, claimed});
     }
@@ -222,7 +224,7 @@ TextBlock text_block(const CardPlan& plan, std::size_t entry, double width, doub
     const std::string& note = plan.notes[entry];
     if (height > 0) {
         TextBlock large = block_at(9, row, note, width, words);
-        if (large.height + air <= height) return large;
+        if (large.height + 0.9 <= height) return large;
     }
     return block_at(8, row, note, width, words);
 }

@@ -38,8 +38,10 @@ private:
         const double height = cells[last].bottom() - y;
         for (std::size_t i = first; i <= last; ++i) paint_number(side, cells[i]);
         paint_device(run, left, y, height);
+        const CardCell& upper = cells[first];
+        const Place place{left, y, height, upper.pad_top, cells[last].pad_bottom, number_top(side, upper)};
         if (run.leads)
-            paint_words(run, left, y, height, cells[first], cells[last]);
+            paint_words(run, place, sign_width(plan_.entry(run.entry)) > 0 && !sign_below(side, upper));
         else
             paint_further_pole(run, left, y, height);
         paint_rule(side, first, last, rows);
@@ -51,11 +53,22 @@ private:
         const bool left = side == 0;
         const Frame room{left ? columns_.left : columns_.right - columns_.number, cell.y, columns_.number, cell.height};
         const double cap = cap_height(12);
-        const double baseline = cell.y + words_top(cell.height, cap, cell) + cap;
+        const double baseline = cell.y + number_top(side, cell) + cap;
         drawing_.text(room, baseline, name_of(cell.position), {12, true}, left ? Align::left : Align::right, ink_of(plan_.entry(cell.entry)));
-        if (cell.height < tall_cell || !leads_here(side, cell)) return;
+        if (!sign_below(side, cell)) return;
         const double x = left ? columns_.left : columns_.right;
-        paint_sign(plan_.entry(cell.entry), left ? x : x - sign_box(plan_.entry(cell.entry)), baseline + 1.0, left);
+        paint_sign(plan_.entry(cell.entry), left ? x : x - sign_box(plan_.entry(cell.entry)), baseline + 0.7, left);
+    }
+
+    bool sign_below(int side, const CardCell& cell) const {
+        return cell.height - cell.pad_top - cell.pad_bottom >= tall_cell && sign_width(plan_.entry(cell.entry)) > 0 && leads_here(side, cell);
+    }
+
+    // Numbers stand as high in all rows; higher where a sign goes below.
+    double number_top(int side, const CardCell& cell) const {
+        const double with_sign = sign_below(side, cell) ? 0.7 + sign_height : 0;
+        const double free = cell.height - cap_height(12) - with_sign - cell.pad_top - cell.pad_bottom;
+        return cell.pad_top + std::clamp(free / 2, 0.4, 1.45);
     }
 
     bool leads_here(int side, const CardCell& cell) const {
@@ -64,7 +77,7 @@ private:
                            [&](const CardRun& run) { return run.leads && &cells[run.first] == &cell; });
     }
 
-    static double sign_box(const DirectoryRow& row) { return row.claimed ? 3 : 5; }
+    static double sign_box(const DirectoryRow& row) { return row.claimed ? sign_height : 5; }
 
     void paint_sign(const DirectoryRow& row, double x, double y, bool left) {
         if (row.claimed) return draw_claimed(drawing_, x, y);
@@ -72,28 +85,40 @@ private:
         if (row.kind == RowKind::feeder) draw_arrow(drawing_, x, y, false, left);
     }
 
-    // Space above the words: as in a tall row, less where the row is low.
-    static double words_top(double height, double words, const CardCell& cell) {
-        const double free = height - words - cell.pad_top - cell.pad_bottom;
-        return cell.pad_top * 0.6 + std::clamp(free / 2, 0.4, 2.0);
+    struct Place {
+        bool left;
+        double y, height;
+        double pad_top, pad_bottom;
+        double number_top;  ///< of the first number, from y
+    };
+
+    void paint_words(const CardRun& run, const Place& place, bool inline_sign) {
+        const DirectoryRow& row = plan_.entry(run.entry);
+        const double indent = inline_sign ? sign_width(row) : 0;
+        Frame room{columns_.text_x(place.left), place.y, columns_.text_width() - indent, place.height};
+        const TextBlock block = text_block(plan_, run.entry, room.width, place.height - place.pad_top - place.pad_bottom, card_.words);
+        if (inline_sign) {
+            const double x = place.left ? room.x : room.x + columns_.text_width() - sign_box(row);
+            paint_sign(row, x, place.y + place.number_top + cap_height(12) / 2 - sign_height / 2, place.left);
+            if (place.left) room.x += indent;
+        }
+        const double widest = paint_lines(row, block, room, first_baseline(block, place));
+        if (row.kind == RowKind::not_traced || row.kind == RowKind::not_described)
+            hatch(place.left ? columns_.handle_x(true) - 1.0 : room.right(), room.x + widest + 1.8, place.y, place.height);
     }
 
-    void paint_words(const CardRun& run, bool left, double y, double height, const CardCell& upper, const CardCell& lower) {
-        const DirectoryRow& row = plan_.entry(run.entry);
-        const double pads = upper.pad_top + lower.pad_bottom;
-        const bool inline_sign = upper.height < tall_cell && sign_width(row) > 0;
-        const double indent = inline_sign ? sign_width(row) : 0;
-        Frame room{columns_.text_x(left), y, columns_.text_width() - indent, height};
-        if (inline_sign) paint_sign(row, left ? room.x : room.x + columns_.text_width() - sign_box(row), y + (std::min(height, upper.height) - 3) / 2, left);
-        if (inline_sign && left) room.x += indent;
-        const TextBlock block = text_block(plan_, run.entry, room.width, height - pads, card_.words);
-        const double cap = block.lines.empty() ? 0 : cap_height(block.lines.front().style.points);
-        CardCell whole = upper;
-        whole.pad_bottom = lower.pad_bottom;
-        // The first line's capitals stand as high as the number's, unless the words need the whole height.
-        double baseline = y + words_top(height, block.height, whole) + cap;
-        const double number_top = y + words_top(upper.height, cap_height(12), upper);
-        if (number_top + block.height <= y + height - lower.pad_bottom - 0.3) baseline = number_top + cap;
+    // The first line stands on the number's baseline where the words fit below it, else they stand in the middle.
+    static double first_baseline(const TextBlock& block, const Place& place) {
+        if (block.lines.empty()) return place.y;
+        constexpr double air = 0.45;
+        const double cap = cap_height(block.lines.front().style.points);
+        const double at_number = place.number_top + cap_height(12);
+        if (at_number - cap + block.height <= place.height - place.pad_bottom - air) return place.y + at_number;
+        const double free = place.height - place.pad_top - place.pad_bottom - block.height;
+        return place.y + place.pad_top + std::max(0.0, free / 2) + cap;
+    }
+
+    double paint_lines(const DirectoryRow& row, const TextBlock& block, const Frame& room, double baseline) {
         double widest = 0;
         for (std::size_t i = 0; i < block.lines.size(); ++i) {
             const TextLine& line = block.lines[i];
@@ -103,7 +128,7 @@ private:
             widest = std::max(widest, width);
             if (line.claimed) drawing_.dotted(room.x, baseline, width);
         }
-        if (row.kind == RowKind::not_traced || row.kind == RowKind::not_described) hatch(left ? columns_.handle_x(true) - 1.0 : room.right(), room.x + widest + 1.8, y, height);
+        return widest;
     }
 
     void hatch(double to, double from, double y, double height) {
@@ -243,7 +268,7 @@ private:
         for (const Member& member : here)
             for (std::size_t i = member.run->first; i <= member.run->last; ++i) {
                 const CardCell& cell = plan_.cells[side][i];
-                const double top = cell.y + words_top(cell.height, cap_height(12), cell);
+                const double top = cell.y + number_top(side, cell);
                 teeth.emplace_back(top + cap_height(12) / 2, 0);
             }
         return teeth;
@@ -277,7 +302,7 @@ private:
         drawing_.line(margin, y, left ? x - 0.8 : columns_.right - columns_.number + 1.2, y, lines::outline);
     }
 
-    // A tie between the levers of neighbours; a handle in several pieces has its pieces joined beside the legs.
+    // A tie between the levers of neighbours; a handle in several pieces has its pieces joined beside the words.
     void paint_ties(Rows rows) {
         for (const int side : {0, 1}) {
             const bool left = side == 0;
@@ -318,8 +343,8 @@ private:
     void join_pieces(int side, const CardRun& a, const CardRun& b, Rows rows, bool left) {
         if (!on_card(side, a, b, rows)) return;
         const Frame upper = frame_of(side, a), lower = frame_of(side, b);
-        const double edge = left ? upper.right() : upper.x;
-        const double x = left ? edge + 1.0 : edge - 1.0;
+        const double edge = left ? upper.x : upper.right();
+        const double x = left ? edge - 0.9 : edge + 0.9;
         const double y1 = upper.y + upper.height / 2, y2 = lower.y + lower.height / 2;
         drawing_.line(edge, y1, x, y1, lines::heavy);
         drawing_.line(edge, y2, x, y2, lines::heavy);

@@ -13,7 +13,7 @@ bool lever_right(const Handle& handle) { return handle.on_left == (handle.state 
 
 double lever_of(const Frame& frame, const Handle& handle) {
     if (handle.state != HandleState::off) return std::min(lever_width, frame.width * 0.3);
-    return frame.width * 0.49;  // room for the word in it
+    return frame.width * 0.44;  // room for the word in it
 }
 
 Frame lever_frame(const Frame& frame, const Handle& handle) {
@@ -26,13 +26,13 @@ Frame lever_frame(const Frame& frame, const Handle& handle) {
 // Hollow, struck, with the word in it: nobody can take it for a handle that is on.
 void draw_off(Drawing& drawing, const Frame& lever, const Handle& handle, const std::string& word) {
     drawing.box(lever, lines::outline, std::nullopt, handle.ink);
-    const TypeStyle style = fitting(word, {6.5, true}, lever.width - 0.6, {6.5, 6, 5.5, 5, 4.5});
+    const TypeStyle style = fitting(word, {6.5, true}, lever.width - 0.5, {6.5, 6, 5.5, 5, 4.5, 4});
     const double middle = lever.y + lever.height / 2;
     const double half = cap_height(style.points) / 2;
     drawing.text({lever.x + 0.2, middle - half - 0.4, lever.width - 0.4, 2 * half + 0.8}, middle + half, word, style, Align::middle, handle.ink);
     const double rise = std::min(lever.height / 2, 4.0);
-    const double room = half + 0.55;
-    if (rise <= room + 0.3) return;
+    const double room = half + 0.4;
+    if (rise <= room + 0.15) return;
     const double slope = lever.width / (2 * rise);
     const double x = lever.x + lever.width / 2;
     drawing.line(x + slope * room, middle - room, x + slope * rise, middle - rise, lines::outline, handle.ink);
@@ -79,8 +79,8 @@ void draw_handle(Drawing& drawing, const Frame& frame, const Handle& handle, dou
 void draw_space(Drawing& drawing, const Frame& frame) { drawing.box(frame, lines::row, std::nullopt, inks::text, {0.9, 0.75}); }
 
 void draw_claimed(Drawing& drawing, double x, double y) {
-    drawing.box({x, y, 3, 3}, 0.28);
-    drawing.text({x, y, 3, 3}, y + 1.5 + cap_height(7) / 2, "?", {7, true}, Align::middle);
+    drawing.box({x + 0.14, y + 0.14, sign_height - 0.28, sign_height - 0.28}, 0.28);
+    drawing.text({x, y, sign_height, sign_height}, y + sign_height / 2 + cap_height(6.5) / 2, "?", {6.5, true}, Align::middle);
 }
 
 void arrow_head(Drawing& drawing, double x, double y, bool to_right, double size) {
@@ -89,9 +89,9 @@ void arrow_head(Drawing& drawing, double x, double y, bool to_right, double size
 }
 
 void draw_arrow(Drawing& drawing, double x, double y, bool into_bus, bool bus_right) {
-    constexpr double width = 5, height = 3, bar = 0.95;
-    const double middle = y + height / 2;
-    drawing.fill({bus_right ? x + width - bar : x, y, bar, height});
+    constexpr double width = 5, bar = 0.95;
+    const double middle = y + sign_height / 2;
+    drawing.fill({bus_right ? x + width - bar : x, y, bar, sign_height});
     const double near = bus_right ? x + width - bar - 0.15 : x + bar + 0.15;
     const double far = bus_right ? x : x + width;
     const double tip = into_bus ? near : far;

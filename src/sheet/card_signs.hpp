@@ -24,9 +24,10 @@ void draw_handle(Drawing&, const Frame&, const Handle&, double rating_points = 1
 double lever_x(const Frame&, const Handle&);
 /// An empty position that somebody looked at.
 void draw_space(Drawing&, const Frame&);
-/// Boxed question mark, 3 mm: only claimed.
+constexpr double sign_height = 2.6;  // mm
+/// Boxed question mark: only claimed.
 void draw_claimed(Drawing&, double x, double y);
-/// An arrow into a bus, or out of it, 5 x 3 mm; the bus is at the right where `bus_right`.
+/// An arrow into a bus, or out of it, 5 mm wide; the bus is at the right where `bus_right`.
 void draw_arrow(Drawing&, double x, double y, bool into_bus, bool bus_right);
 /// An arrow head at (x, y), pointing right or left.
 void arrow_head(Drawing&, double x, double y, bool to_right, double size = 1.9);

@@ -164,4 +164,17 @@ std::vector<std::string> broken_lines(const std::string& text, const TypeStyle& 
     return lines;
 }
 
+std::vector<std::string> even_lines(const std::string& text, const TypeStyle& style, double width, std::size_t most) {
+    std::vector<std::string> lines = broken_lines(text, style, width);
+    if (lines.size() < 2 || lines.size() > most) return broken_lines(text, style, width, most);
+    double low = width / 2, high = width;
+    for (int step = 0; step < 7; ++step) {
+        const double middle = (low + high) / 2;
+        std::vector<std::string> tried = broken_lines(text, style, middle);
+        (tried.size() == lines.size() ? high : low) = middle;
+    }
+    std::vector<std::string> even = broken_lines(text, style, high);
+    return even.size() == lines.size() ? even : lines;
+}
+
 }  // namespace doorcard

@@ -26,6 +26,9 @@ int unknown_characters(const std::string& text, const TypeStyle&);
 /// `most` lines ends in an ellipsis where more would follow.
 std::vector<std::string> broken_lines(const std::string& text, const TypeStyle&, double width, std::size_t most = 99);
 
+/// The same number of lines, as even in length as they get: 'Kitchen counter,' over 'east wall'.
+std::vector<std::string> even_lines(const std::string& text, const TypeStyle&, double width, std::size_t most = 99);
+
 /// Height of a capital and advance from line to line, mm.
 constexpr double cap_height(double points) { return 0.729 * points * mm_per_point; }
 constexpr double line_advance(double points) { return 1.17 * points * mm_per_point; }
