@@ -55,26 +55,36 @@ struct RuleFact {
 /// must have.
 class RuleBook {
 public:
+    RuleBook() = default;
     const std::string& edition() const { return edition_; }  ///< "NEC-2023"
     const RuleTable& table(std::string_view id) const;
     const RuleFact& fact(std::string_view id) const;
     double figure(std::string_view id) const { return fact(id).value; }
     /// The citation of a rule, fact or table id.
     const Citation& cite(std::string_view id) const;
+    bool has(std::string_view id) const;  ///< a table, fact or rule
 
     const std::map<std::string, RuleTable, std::less<>>& tables() const { return tables_; }
     const std::map<std::string, RuleFact, std::less<>>& facts() const { return facts_; }
+    const std::map<std::string, Citation, std::less<>>& rules() const { return citations_; }  ///< [[rule]] alone
 
 private:
-    friend Outcome<RuleBook> read_book(std::string_view edition, std::string_view text, RuleBook base);
+    friend class BookReader;
     std::string edition_;
     std::map<std::string, RuleTable, std::less<>> tables_;
     std::map<std::string, RuleFact, std::less<>> facts_;
     std::map<std::string, Citation, std::less<>> citations_;  // [[rule]]: an article a finding cites
 };
 
-/// Reads one text of tables over `base`. No citation, no load: every complaint has its line and column.
+/// Reads one text of tables over `base`; an id that stands in both is the text's from then on. No citation, no load:
+/// every complaint has its line and column. Layout (docs/sources.md): `[book] editions` (absent: any edition),
+/// `[[table]] id title unit source columns rows`, `[[fact]] id title value unit source`, `[[rule]] id source`.
+/// Refuses: a text that is not for this edition, unknown and missing keys, ids that are not kebab-case or stand twice,
+/// rows of another length than the columns or with text and numbers in one column, numbers that are not finite.
 Outcome<RuleBook> read_book(std::string_view edition, std::string_view text, RuleBook base = {});
+
+/// The editions that a text of tables says it is for; empty where it names none or cannot be read.
+std::vector<std::string> editions_of(std::string_view text);
 
 /// The book built into the library: "NEC-2023". Nullopt for an edition that is not there.
 std::optional<RuleBook> built_in_book(std::string_view edition);

@@ -23,11 +23,12 @@ double bundling_factor(const RuleBook&, int conductors);
 std::optional<Amperes> small_conductor_device(const RuleBook&, std::string_view size, Metal);
 /// 240.6(A): the least standard rating not below `amps` (within 1e-9); nullopt over the largest.
 std::optional<Amperes> standard_rating_at_least(const RuleBook&, Amperes amps);
-/// 310.12: the least conductor size for a dwelling service or main feeder of this rating; nullopt over the table.
+/// 310.12: the least conductor size for a dwelling service or main feeder of this rating; between two ratings of the
+/// table the larger; nullopt below and above the table (it begins at 100 A and ends at 400 A).
 std::optional<std::string> dwelling_service_size(const RuleBook&, Metal, Amperes rating);
 /// True where `size` is at least `other` in the order of Table 310.16; nullopt where either is not in it.
 std::optional<bool> at_least_size(const RuleBook&, std::string_view size, std::string_view other);
-/// Horsepower as a number: "3/4", "1-1/2", "5", "1.5". Nullopt: not a horsepower.
+/// Horsepower as a number: "3/4", "1-1/2", "5", "1.5". Nullopt: not a horsepower (a sign, zero, words).
 std::optional<double> horsepower(std::string_view hp);
 /// Tables 430.248 and 430.250 at the nominal volts of the conductors (120: 115, 208: 208, 240: 230, 480: 460; else
 /// nullopt), the next larger row where none is equal.

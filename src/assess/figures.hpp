@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+#include "assess/assessment.hpp"
+#include "assess/circuit_load.hpp"
+#include "assess/readings.hpp"
+
+namespace doorcard {
+
+/// What the rules are put to: the network, the book, and all that was reckoned of them. Held by reference: it lives as
+/// long as one assessment.
+struct Reckoned {
+    const Network& network;
+    const RuleBook& book;
+    const Readings& readings;
+    PlacedLoads placed;
+    std::vector<CircuitDemand> demands;       ///< by circuit
+    std::vector<Measured> measured;           ///< by circuit
+    std::vector<Measured> measured_breakers;  ///< by breaker: its own readings
+    std::vector<LegSums> panel_sums;          ///< by panel: its own loads and all downstream
+    std::vector<Measured> measured_feeders;   ///< by panel
+    std::vector<LoadFigures> circuits;        ///< by circuit
+    std::vector<LoadFigures> feeders;         ///< by panel
+    std::vector<NeutralFigures> neutrals;     ///< as network.neutrals()
+    std::vector<LegSums> neutral_sums;        ///< likewise: the loads of its circuits
+    std::vector<PanelFigures> panels;
+    std::vector<Assumption> assumed;  ///< defaults that figures used
+};
+
+Reckoned reckon(const Network&, const RuleBook&, const Readings&);
+
+/// The smallest rating of these breakers; nullopt where none has one.
+std::optional<Amperes> smallest_rating(const Network&, const std::vector<std::size_t>& breakers);
+std::optional<Amperes> largest_rating(const Network&, const std::vector<std::size_t>& breakers);
+
+// The parts of `reckon`, in the order in which they build on one another.
+void reckon_circuits(Reckoned&);
+void reckon_panels(Reckoned&);  ///< panels and feeders
+void reckon_neutrals(Reckoned&);
+
+}  // namespace doorcard

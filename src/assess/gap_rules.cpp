@@ -1,0 +1,157 @@
+// SPDX-License-Identifier: MIT
+// What nobody has seen yet, and what is kept but not used: gaps are shown, never filled.
+#include <algorithm>
+
+#include "assess/rule_list.hpp"
+#include "assess/rule_parts.hpp"
+#include "rules/lookups.hpp"
+
+namespace doorcard {
+namespace {
+
+Finding gap(const Reckoned& all, const char* rule, Address of, Message text, const char* remedy) {
+    Finding finding = begin_finding(rule, Severity::notice, Basis::gap, std::move(of));
+    finding.text = std::move(text);
+    finding.remedy = {remedy, {}};
+    finding.sources = {all.book.cite("practice")};
+    return finding;
+}
+
+void find_outlet_gaps(const Reckoned& all, std::vector<Finding>& findings) {
+    const Network& network = all.network;
+    for (std::size_t o = 0; o < network.survey().outlets.size(); ++o) {
+        if (!network.circuits_at(o).empty()) continue;
+        const Outlet& outlet = network.survey().outlets[o];
+        findings.push_back(gap(all, "outlet-unmapped", address_of(network, {ThingKind::outlet, o}),
+                               {tr("Outlet {0}: what feeds it is not known"), {outlet.label.value_or(outlet.id)}},
+                               tr("Map it by switching; until then treat it as live.")));
+    }
+}
+
+void find_claims(const Reckoned& all, std::vector<Finding>& findings) {
+    for (std::size_t c = 0; c < all.network.survey().circuits.size(); ++c) {
+        const Circuit& circuit = all.network.survey().circuits[c];
+        if (circuit.traced && circuit.traced->proves()) continue;
+        findings.push_back(
+            gap(all, "claim-only", address_of(all.network, {ThingKind::circuit, c}),
+                {tr("{0}: claimed, not traced by switching, test load or sight"), {circuit_name(all.network, c)}},
+                tr("Trace it before relying on it.")));
+    }
+}
+
+void find_panel_gaps(const Reckoned& all, std::vector<Finding>& findings) {
+    const Network& network = all.network;
+    for (std::size_t p = 0; p < network.survey().panels.size(); ++p) {
+        const Panel& panel = network.survey().panels[p];
+        const Address of = address_of(network, {ThingKind::panel, p});
+        if (!panel.main)
+            findings.push_back(gap(all, "main-unseen", of, {tr("{0}: its main was not looked at"), {panel.id}},
+                                   tr("Look for the main and its rating.")));
+        const auto system = network.supply(p).system;
+        if (!system)
+            findings.push_back(
+                gap(all, "system-unknown", of,
+                    {tr("{0}: its system is not known; nothing that needs volts is reckoned"), {panel.id}},
+                    tr("Enter what feeds it, or its system.")));
+        else if (!facts(*system).has_rules)
+            findings.push_back(
+                gap(all, "system-without-rules", of,
+                    {tr("{0}: no rules for this system ({1})"), {panel.id, std::string(facts(*system).name)}},
+                    tr("It is drawn and mapped; judge it by the rules of its country.")));
+    }
+}
+
+void find_unseen_guards(const Reckoned& all, std::vector<Finding>& findings) {
+    const Network& network = all.network;
+    for (std::size_t b = 0; b < network.survey().breakers.size(); ++b) {
+        const Breaker& breaker = network.survey().breakers[b];
+        if (breaker.guards || breaker.state == BreakerState::spare || network.circuits_on(b).empty()) continue;
+        findings.push_back(
+            gap(all, "guard-unseen", address_of(network, {ThingKind::breaker, b}),
+                {tr("{0}: nobody looked for a TEST button or guard marking"), {breaker_name(network, b)}},
+                tr("Look at the breaker; enter [] where there is none.")));
+    }
+}
+
+void judge_load_gaps(const Reckoned& all, const PlacedLoad& load, std::vector<Finding>& findings) {
+    if (!load.load) return;
+    const Address of{ThingKind::load, load.load->id, ""};
+    const std::string name = load.load->title.value_or(load.load->id);
+    if (!load.current.known() && !load.current.va) {
+        findings.push_back(gap(all, "nameplate-missing", of,
+                               {tr("{0}: no nameplate; it adds nothing to any sum"), {name}},
+                               tr("Read the nameplate.")));
+        return;
+    }
+    if (load.current.known() && !load.current.legs_known)
+        findings.push_back(gap(all, "load-leg-unknown", of,
+                               {tr("{0}: its leg is not known; it counts in full on each leg it may use"), {name}},
+                               tr("Enter the leg it uses.")));
+}
+
+void find_load_gaps(const Reckoned& all, std::vector<Finding>& findings) {
+    const Survey& survey = all.network.survey();
+    std::vector<bool> judged(survey.loads.size());
+    const auto judge = [&](const std::vector<PlacedLoad>& loads) {
+        for (const PlacedLoad& load : loads) {
+            if (!load.load || judged[load.key]) continue;
+            judged[load.key] = true;
+            judge_load_gaps(all, load, findings);
+        }
+    };
+    for (const auto& loads : all.placed.on_circuit) judge(loads);
+    for (const auto& loads : all.placed.on_panel) judge(loads);
+    for (std::size_t l = 0; l < survey.loads.size(); ++l) {
+        const Load& load = survey.loads[l];
+        if (judged[l] || load.va || load.watts || load.amps || load.hp || load.min_circuit_a) continue;
+        findings.push_back(gap(all, "nameplate-missing", {ThingKind::load, load.id, ""},
+                               {tr("{0}: no nameplate; it adds nothing to any sum"), {load.title.value_or(load.id)}},
+                               tr("Read the nameplate.")));
+    }
+}
+
+void judge_insulation(const Reckoned& all, const std::optional<Wire>& wire, Address of, const std::string& name,
+                      std::vector<Finding>& findings) {
+    if (!wire || !wire->insulation || insulation_column(all.book, *wire->insulation)) return;
+    Finding finding = gap(all, "insulation-unlisted", std::move(of),
+                          {tr("{0}: insulation {1} is in no table; counted as 60 °C"), {name, *wire->insulation}},
+                          tr("Read the marking on the conductor."));
+    finding.sources = {all.book.cite("nec-310-16")};
+    findings.push_back(std::move(finding));
+}
+
+void find_unlisted_insulation(const Reckoned& all, std::vector<Finding>& findings) {
+    const Network& network = all.network;
+    for (std::size_t c = 0; c < network.survey().circuits.size(); ++c)
+        judge_insulation(all, network.survey().circuits[c].wire, address_of(network, {ThingKind::circuit, c}),
+                         circuit_name(network, c), findings);
+    for (std::size_t p = 0; p < network.survey().panels.size(); ++p)
+        judge_insulation(all, network.survey().panels[p].feeder, address_of(network, {ThingKind::panel, p}),
+                         network.survey().panels[p].id, findings);
+}
+
+void find_unread_records(const Reckoned& all, std::vector<Finding>& findings) {
+    const Survey& survey = all.network.survey();
+    const auto add = [&](const std::string& file) {
+        findings.push_back(gap(all, "record-unread", {ThingKind::survey, "", ""},
+                               {tr("{0} is kept, not read yet"), {file}},
+                               tr("Nothing to do: its figures join when recordings are read.")));
+    };
+    for (const Recording& recording : survey.recordings) add(recording.file);
+    for (const Waveform& waveform : survey.waveforms) add(waveform.file);
+    if (survey.heading.local_rules) add(*survey.heading.local_rules);
+}
+
+}  // namespace
+
+void find_gaps(const Reckoned& all, std::vector<Finding>& findings) {
+    find_outlet_gaps(all, findings);
+    find_claims(all, findings);
+    find_panel_gaps(all, findings);
+    find_unseen_guards(all, findings);
+    find_load_gaps(all, findings);
+    find_unlisted_insulation(all, findings);
+    find_unread_records(all, findings);
+}
+
+}  // namespace doorcard

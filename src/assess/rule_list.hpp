@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+#include <span>
+
+#include "assess/figures.hpp"
+
+namespace doorcard {
+
+/// One rule family's function: looks at what was reckoned and adds what it finds. Pure: nothing else is read or
+/// changed.
+using RuleFunction = void (*)(const Reckoned&, std::vector<Finding>&);
+
+/// A rule as it is listed: its key, what it is about in a few words, and the signal word it has at its worst.
+struct RuleEntry {
+    const char* name;
+    const char* title;
+    Severity worst;
+};
+
+/// Every rule that can fire, in the order of docs/findings.md.
+std::span<const RuleEntry> rule_list();
+
+/// All findings, unsorted.
+std::vector<Finding> run_rules(const Reckoned&);
+
+// The families; each file says its rules, their arithmetic and their sources.
+void find_overloads(const Reckoned&, std::vector<Finding>&);           // overload_rules.cpp
+void find_appliance_shares(const Reckoned&, std::vector<Finding>&);    // appliance_rules.cpp
+void find_neutral_wiring(const Reckoned&, std::vector<Finding>&);      // neutral_wiring_rules.cpp
+void find_neutral_currents(const Reckoned&, std::vector<Finding>&);    // neutral_current_rules.cpp
+void find_open_neutrals(const Reckoned&, std::vector<Finding>&);       // open_neutral_rules.cpp
+void find_misplaced_breakers(const Reckoned&, std::vector<Finding>&);  // placement_rules.cpp
+void find_double_feeds(const Reckoned&, std::vector<Finding>&);        // placement_rules.cpp
+void find_voltages(const Reckoned&, std::vector<Finding>&);            // voltage_rules.cpp
+void find_unbalanced_legs(const Reckoned&, std::vector<Finding>&);     // voltage_rules.cpp
+void find_small_wires(const Reckoned&, std::vector<Finding>&);         // wire_rules.cpp
+void find_overloaded_buses(const Reckoned&, std::vector<Finding>&);    // bus_rules.cpp
+void find_gaps(const Reckoned&, std::vector<Finding>&);                // gap_rules.cpp
+void find_label_faults(const Reckoned&, std::vector<Finding>&);        // labels.cpp
+
+}  // namespace doorcard

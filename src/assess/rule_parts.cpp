@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: MIT
+#include "assess/rule_parts.hpp"
+
+#include <algorithm>
+
+#include "network/panel_supply.hpp"
+
+namespace doorcard {
+
+Severity milder(Severity severity) {
+    return severity == Severity::notice ? severity : static_cast<Severity>(static_cast<int>(severity) + 1);
+}
+
+Severity for_measured(Severity severity, double value, double limit, const RuleBook& book) {
+    return exceeds(value, limit * (1 + book.figure("meter-tolerance"))) ? severity : milder(severity);
+}
+
+Severity for_calculated(Severity severity, Amperes value, Amperes limit, const RuleBook& book) {
+    const double excess = (value - limit).value;
+    return excess < book.figure("calculated-tolerance") - 1e-9 ? Severity::notice : severity;
+}
+
+Address address_of(const Network& network, Thing thing) {
+    const Survey& survey = network.survey();
+    switch (thing.kind) {
+        case ThingKind::source:
+            return {thing.kind, survey.sources[thing.index].id, ""};
+        case ThingKind::panel:
+            return {thing.kind, survey.panels[thing.index].id, ""};
+        case ThingKind::breaker:
+            return {thing.kind, survey.breakers[thing.index].id, ""};
+        case ThingKind::circuit:
+            return {thing.kind, survey.circuits[thing.index].id, ""};
+        case ThingKind::outlet:
+            return {thing.kind, survey.outlets[thing.index].id, ""};
+        case ThingKind::load:
+            return {thing.kind, survey.loads[thing.index].id, ""};
+        default:
+            return {ThingKind::survey, "", ""};
+    }
+}
+
+std::string breaker_name(const Network& network, std::size_t breaker) {
+    const Breaker& given = network.survey().breakers[breaker];
+    std::string name = network.survey().panels.size() > 1 ? given.panel + " " : "";
+    bool first = true;
+    for (const std::size_t pole : poles_by_space(given)) {
+        if (!first) name += "+";
+        first = false;
+        name += std::to_string(given.spaces[pole]);
+        if (pole < given.halves.size() && given.halves[pole] != ' ') name += given.halves[pole];
+    }
+    return name;
+}
+
+std::string circuit_name(const Network& network, std::size_t circuit) {
+    const Circuit& given = network.survey().circuits[circuit];
+    std::string name;
+    for (const std::size_t b : network.breakers_of(circuit))
+        name += (name.empty() ? "" : ", ") + breaker_name(network, b);
+    const std::string& text = given.purpose ? *given.purpose : given.id;
+    return name.empty() ? text : name + " " + text;
+}
+
+Message breaker_names(const Network& network, const std::vector<std::size_t>& breakers) {
+    std::vector<Message::Part> names;
+    for (const std::size_t b : breakers) names.emplace_back(breaker_name(network, b));
+    return and_list(std::move(names));
+}
+
+std::vector<std::size_t> breakers_of(const SharedNeutral& neutral) {
+    std::vector<std::size_t> found;
+    for (const Hot& hot : neutral.hots)
+        if (std::ranges::find(found, hot.breaker) == found.end()) found.push_back(hot.breaker);
+    return found;
+}
+
+Finding begin_finding(const char* rule, Severity severity, Basis basis, Address of) {
+    Finding finding;
+    finding.rule = rule;
+    finding.severity = severity;
+    finding.basis = basis;
+    finding.of = std::move(of);
+    return finding;
+}
+
+}  // namespace doorcard

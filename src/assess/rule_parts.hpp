@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+#include "assess/figures.hpp"
+
+namespace doorcard {
+
+// What the rule families share: comparing, naming things in a sentence, and the milder step of the meter's accuracy.
+
+/// Equality passes, within 1e-9 of the value.
+inline bool exceeds(double value, double limit) { return value > limit + 1e-9 * std::abs(limit); }
+inline bool exceeds(Amperes value, Amperes limit) { return exceeds(value.value, limit.value); }
+
+Severity milder(Severity);
+/// A measured value within the meter's accuracy above a limit is a step milder (contract 3, 'Findings').
+Severity for_measured(Severity, double value, double limit, const RuleBook&);
+/// A calculated excess under 0.5 A is a notice (220.5(B)).
+Severity for_calculated(Severity, Amperes value, Amperes limit, const RuleBook&);
+
+Address address_of(const Network&, Thing);
+inline Address address_of_neutral(const SharedNeutral& neutral) { return {ThingKind::neutral, neutral.id, ""}; }
+
+/// "5", "13+15", "13a"; with the panel before it where the survey has several: "SHOP 5".
+std::string breaker_name(const Network&, std::size_t breaker);
+/// "5 Kitchen counter, east wall": where it hangs and what it is called; its id where it has no purpose.
+std::string circuit_name(const Network&, std::size_t circuit);
+/// Names of a list of breakers, once each.
+Message breaker_names(const Network&, const std::vector<std::size_t>& breakers);
+/// Breakers of a neutral's hots, once each.
+std::vector<std::size_t> breakers_of(const SharedNeutral&);
+
+/// A finding with its address and rule filled in.
+Finding begin_finding(const char* rule, Severity, Basis, Address of);
+
+}  // namespace doorcard
