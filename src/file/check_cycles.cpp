@@ -2,6 +2,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <numeric>
 #include <utility>
 
 #include "file/checks.hpp"
@@ -16,26 +17,40 @@ struct Link {
     Place key;
 };
 
-/// Which links close a circle when they are laid one by one in the order of the file. Linear while there is none: the
-/// links that can be in no circle are taken away first, and only the rest is looked at one by one.
+/// Which links close a circle when they are laid one by one in the order of the file. Links that can be in no circle
+/// are taken away first; of the rest only one within what hangs together already can close a circle, and is walked
+/// from.
 class Circles {
 public:
-    Circles(std::size_t rows, std::vector<Link> links) : links_(std::move(links)), ways_(rows), visited_(rows) {}
+    Circles(std::size_t rows, std::vector<Link> links)
+        : links_(std::move(links)), ways_(rows), visited_(rows), group_(rows) {
+        std::iota(group_.begin(), group_.end(), std::size_t{0});
+    }
 
     std::vector<Link> closing() {
         take_away_open_ends();
         std::ranges::stable_sort(links_, {}, &Link::key);
         std::vector<Link> found;
         for (const Link& link : links_) {
-            if (found.size() < Complaints::most && leads(link.to, link.from))
+            if (found.size() < Complaints::most && joins_what_hangs_together(link) && leads(link.to, link.from))
                 found.push_back(link);
             else
                 ways_[link.from].push_back(link.to);
         }
+        if (found.empty() && !links_.empty()) found.push_back(links_.back());  // too tangled to say which closes it
         return found;
     }
 
 private:
+    std::size_t group_of(std::size_t row) {
+        while (group_[row] != row) row = group_[row] = group_[group_[row]];
+        return row;
+    }
+    bool joins_what_hangs_together(const Link& link) {
+        const std::size_t from = group_of(link.from);
+        return std::exchange(group_[from], group_of(link.to)) == group_[from];
+    }
+
     /// Drops every link from a row that nothing circular can lie behind or before.
     void take_away_open_ends() {
         std::vector<std::size_t> left(ways_.size());
@@ -73,6 +88,7 @@ private:
     std::vector<Link> links_;
     std::vector<std::vector<std::size_t>> ways_;
     std::vector<std::size_t> visited_;
+    std::vector<std::size_t> group_;  // rows that hang together, by one of them
     std::size_t round_ = 0;
     std::size_t steps_ = 0;
 };

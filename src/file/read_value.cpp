@@ -87,7 +87,8 @@ std::optional<Value> EntryReader::read_texts(TomlNode node) {
         texts.push_back(node[i].text());
         placed.push_back({node[i].place(), node[i].text()});
     }
-    refuse_twice(placed);
+    const bool one_for_each_space = field_->form == Form::text_or_texts && !field_->words.empty();
+    if (!one_for_each_space) refuse_twice(placed);
     return texts;
 }
 

@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: MIT
+#include <CLI/CLI.hpp>
+
+#include "cli/commands.hpp"
+#include "cli/new_command.hpp"
+
+namespace doorcard {
+
+void add_new_command(CLI::App& app, Run& run) {
+    auto options = std::make_shared<NewOptions>();
+    CLI::App* command = app.add_subcommand("new", "a survey to start from; refuses an existing file");
+    command->footer("Example: doorcard new house.survey.toml --system \"120/240 1ph 3w\" --spaces 40 --main 200");
+    command->add_option("FILE", options->file, "the survey to write")->required();
+    command->add_option("--system", options->system, "volts, phases and wires of the service, where known");
+    command->add_option("--spaces", options->spaces, "number of spaces of the main panel, where known");
+    command->add_option("--main", options->main_a, "rating of its main in amperes, where known");
+    command->add_flag("--json", options->json, "the result as JSON");
+    command->callback([options, &run] {
+        run = [options](std::ostream& out, std::ostream& err, const Words& words) {
+            return run_new(*options, out, err, words);
+        };
+    });
+}
+
+}  // namespace doorcard
