@@ -139,6 +139,7 @@ void find_unread_records(const Reckoned& all, std::vector<Finding>& findings) {
     };
     for (const Recording& recording : survey.recordings) add(recording.file);
     for (const Waveform& waveform : survey.waveforms) add(waveform.file);
+    if (survey.heading.local_rules) add(*survey.heading.local_rules);
 }
 
 }  // namespace

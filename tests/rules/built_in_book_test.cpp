@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include <doctest/doctest.h>
+#include <fmt/format.h>
 
+#include <fstream>
+#include <iterator>
 #include <set>
 #include <sstream>
 #include <stdexcept>
@@ -32,7 +35,8 @@ const char* const fact_ids =
     "legs-imbalance-share open-neutral-difference open-neutral-high open-neutral-sum-low open-neutral-sum-high "
     "open-neutral-rise open-neutral-wye-sum open-neutral-wye-low partial-volts-low partial-volts-share mismatch-amps "
     "mismatch-share mismatch-max-lag mismatch-lag-step mismatch-max-hots range-floor-kva range-table-kva range-top-kva "
-    "range-demand-kva range-step base-ambient-c unlisted-column-c shared-circuit-max-a dwelling-service-share "
+    "range-demand-kva range-step base-ambient-c cord-share-max-a unlisted-column-c shared-circuit-max-a "
+    "dwelling-service-share "
     "single-appliance-a single-appliance-device voltage-base motor-power-factor";
 
 const char* const rule_ids =
@@ -114,4 +118,22 @@ TEST_CASE("asking the book for what it has not is our own mistake") {
     CHECK_THROWS_AS(book.table("nec-310-16").column("cu105"), std::out_of_range);
     CHECK_FALSE(book.has("nec-999"));
     CHECK(book.has("practice"));
+}
+
+TEST_CASE("docs/sources.md names every id of the built-in book, its citation and the value of every figure") {
+    std::ifstream file(DOORCARD_SOURCE "/docs/sources.md");
+    const std::string text((std::istreambuf_iterator<char>(file)), std::istreambuf_iterator<char>());
+    const RuleBook book = built_in_book("NEC-2023").value();
+    const auto row_with = [&](const std::string& id) {
+        const std::size_t at = text.find("\n| `" + id + "` |");
+        return at == std::string::npos ? "" : text.substr(at + 1, text.find('\n', at + 1) - at - 1);
+    };
+    for (const auto& [id, table] : book.tables()) CHECK(row_with(id).ends_with("| " + table.source.text() + " |"));
+    for (const auto& [id, source] : book.rules()) CHECK(row_with(id) == "| `" + id + "` | " + source.text() + " |");
+    for (const auto& [id, fact] : book.facts()) {
+        const std::string value = fmt::format("| {:g} | {} |", fact.value, fact.unit);
+        const std::string end = fact.source.practice ? value : value + " " + fact.source.text() + " |";
+        CAPTURE(id);
+        CHECK(row_with(id).ends_with(end));
+    }
 }

@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: MIT
+#include <CLI/CLI.hpp>
+
+#include "cli/check_command.hpp"
+#include "cli/commands.hpp"
+
+namespace doorcard {
+
+void add_check_command(CLI::App& app, Run& run) {
+    auto options = std::make_shared<CheckOptions>();
+    CLI::App* command = app.add_subcommand("check", "findings, and the table of circuits, neutrals, feeders and legs");
+    command->footer("Example: doorcard check examples/alder-row.survey.toml --fail-at danger");
+    command->add_option("FILE", options->file, "the survey")->required();
+    command->add_flag("--json", options->json, "the result as JSON");
+    const std::map<std::string, Severity> severities = {{"danger", Severity::danger},
+                                                        {"warning", Severity::warning},
+                                                        {"caution", Severity::caution},
+                                                        {"notice", Severity::notice}};
+    command->add_option("--fail-at", options->fail_at, "exit 1 from this signal word on (warning)")
+        ->transform(CLI::CheckedTransformer(severities));
+    command
+        ->add_option_function<std::string>("--only", [options](const std::string&) { options->only_required = true; },
+                                           "only findings of this basis: required")
+        ->check(CLI::IsMember({"required"}));
+    command
+        ->add_option_function<std::string>(
+            "--applies",
+            [options](const std::string& word) {
+                options->applies = word == "new-work" ? Applies::new_work : Applies::existing;
+            },
+            "only findings for this work: new-work, existing")
+        ->check(CLI::IsMember({"new-work", "existing"}));
+    command->callback([options, &run] {
+        run = [options](std::ostream& out, std::ostream& err, const Words& words) {
+            return run_check(*options, out, err, words);
+        };
+    });
+}
+
+}  // namespace doorcard

@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+#include <iosfwd>
+#include <optional>
+#include <string>
+
+#include "assess/finding.hpp"
+#include "base/words.hpp"
+
+namespace CLI {
+class App;
+}
+
+namespace doorcard {
+
+/// `doorcard check FILE`: findings, and the table of circuits, neutrals, feeders and legs behind them.
+struct CheckOptions {
+    std::string file;
+    Severity fail_at = Severity::warning;
+    bool json = false;
+    bool only_required = false;
+    std::optional<Applies> applies;
+};
+
+/// Exit 0, or 1 where a finding stands at or above `fail_at`; 3 where the file is wrong.
+int run_check(const CheckOptions&, std::ostream& out, std::ostream& err, const Words&);
+
+}  // namespace doorcard

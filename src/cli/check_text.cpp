@@ -1,0 +1,173 @@
+// SPDX-License-Identifier: MIT
+#include "cli/check_text.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <map>
+#include <ostream>
+
+#include "assess/rule_list.hpp"
+#include "assess/standing.hpp"
+#include "cli/check_json.hpp"
+#include "cli/check_tables.hpp"
+
+namespace doorcard {
+namespace {
+
+constexpr int indent = 9;  // under the signal word
+
+std::string signal_word(Severity severity, const Words& words) {
+    switch (severity) {
+        case Severity::danger:
+            return words(tr("DANGER"));
+        case Severity::warning:
+            return words(tr("WARNING"));
+        case Severity::caution:
+            return words(tr("CAUTION"));
+        case Severity::notice:
+            return words(tr("NOTICE"));
+    }
+    return "";
+}
+
+std::string title_of(const std::string& rule) {
+    for (const RuleEntry& entry : rule_list())
+        if (entry.name == rule) return entry.title;
+    return rule;
+}
+
+class FindingWriter {
+public:
+    FindingWriter(std::ostream& out, const Network& network, const Words& words, const Terminal& terminal)
+        : out_(out), network_(network), words_(words), terminal_(terminal) {}
+
+    void write(const std::vector<Finding>& findings) {
+        for (const Finding& finding : findings)
+            if (finding.severity != Severity::notice) write_one(finding);
+        write_notices(findings);
+    }
+
+private:
+    void write_lines(Severity severity, const std::string& text) {
+        const std::string word = signal_word(severity, words_);
+        bool first = true;
+        for (const std::string& line : wrapped(text, terminal_.columns - indent)) {
+            const std::string gap(static_cast<std::size_t>(std::max(1, indent - width_of(word))), ' ');
+            out_ << (first ? colored(word, severity, terminal_) + gap : std::string(indent, ' ')) << line << '\n';
+            first = false;
+        }
+    }
+
+    void write_one(const Finding& finding) {
+        write_lines(finding.severity, words_.say(finding.text));
+        for (const std::string& line : wrapped(words_.say(finding.remedy), terminal_.columns - indent))
+            out_ << std::string(indent, ' ') << line << '\n';
+        const std::string source = sources_text(finding.sources) + "   " + finding.of.text();
+        for (const std::string& line : wrapped(source, terminal_.columns - indent))
+            out_ << padded_left(line, terminal_.columns) << '\n';
+        out_ << '\n';
+    }
+
+    /// Gaps and other notices of one rule and panel stand in one line.
+    void write_notices(const std::vector<Finding>& findings) {
+        std::vector<std::pair<std::string, std::size_t>> order;
+        std::map<std::pair<std::string, std::size_t>, std::vector<const Finding*>> groups;
+        for (const Finding& finding : findings) {
+            if (finding.severity != Severity::notice) continue;
+            const std::pair key{finding.rule, standing(network_, finding.of).panel};
+            if (groups[key].empty()) order.push_back(key);
+            groups[key].push_back(&finding);
+        }
+        for (const auto& key : order) write_group(groups[key], key.second);
+        if (!order.empty()) out_ << '\n';
+    }
+
+    void write_group(const std::vector<const Finding*>& group, std::size_t panel) {
+        if (group.size() == 1) return write_lines(Severity::notice, words_.say(group.front()->text));
+        std::string names;
+        constexpr std::size_t shown = 3;
+        for (std::size_t i = 0; i < group.size() && i < shown; ++i)
+            names += (i ? ", " : "") + name_of_thing(group[i]->of);
+        if (group.size() > shown)
+            names = fmt::format(fmt::runtime(words_(tr("{0} and {1} more"))), names, group.size() - shown);
+        std::string text = words_(title_of(group.front()->rule)) + ": ";
+        if (network_.survey().panels.size() > 1 && panel < network_.survey().panels.size())
+            text = network_.survey().panels[panel].id + ": " + text;
+        write_lines(Severity::notice, text + names);
+    }
+
+    /// Breakers and circuits by their spaces, as a person looks for them; the rest by what they are called.
+    std::string name_of_thing(const Address& of) const {
+        const Survey& survey = network_.survey();
+        if (of.kind == ThingKind::breaker && survey.breakers.contains(of.id))
+            return spaces_text(survey.breakers[survey.breakers.position(of.id)]);
+        if (of.kind == ThingKind::circuit && survey.circuits.contains(of.id)) {
+            const auto& breakers = network_.breakers_of(survey.circuits.position(of.id));
+            if (!breakers.empty()) return spaces_text(survey.breakers[breakers.front()]);
+        }
+        if (const Load* load = of.kind == ThingKind::load ? survey.loads.find(of.id) : nullptr)
+            return load->title.value_or(load->id);
+        return of.id;
+    }
+
+    std::ostream& out_;
+    const Network& network_;
+    const Words& words_;
+    const Terminal& terminal_;
+};
+
+std::string head(const Network& network, const Words& words) {
+    const Heading& heading = network.survey().heading;
+    std::string text = heading.title.value_or(words(tr("untitled")));
+    text += "   ";
+    text += heading.date ? fmt::format("{:04}-{:02}-{:02}", heading.date->year, heading.date->month, heading.date->day)
+                         : words(tr("undated"));
+    long in_use = 0, traced = 0;
+    for (std::size_t b = 0; b < network.survey().breakers.size(); ++b) {
+        if (network.survey().breakers[b].state == BreakerState::spare || !network.panels_fed_by(b).empty()) continue;
+        ++in_use;
+        const auto& circuits = network.circuits_on(b);
+        traced += !circuits.empty() && std::ranges::all_of(circuits, [&](std::size_t c) {
+            const auto& how = network.survey().circuits[c].traced;
+            return how && how->proves();
+        });
+    }
+    return text + "   " + fmt::format(fmt::runtime(words(tr("{0} of {1} traced"))), traced, in_use);
+}
+
+void write_summary(std::ostream& out, const Assessment& assessment, const Words& words, const Terminal& terminal) {
+    std::map<Severity, long> counts;
+    for (const Finding& finding : assessment.findings) ++counts[finding.severity];
+    std::string text;
+    const auto add = [&](const char* one, const char* many, long number) {
+        if (number == 0) return;
+        text += (text.empty() ? "" : ", ") + words.count(one, many, number);
+    };
+    add(tr("{0} danger"), tr("{0} dangers"), counts[Severity::danger]);
+    add(tr("{0} warning"), tr("{0} warnings"), counts[Severity::warning]);
+    add(tr("{0} caution"), tr("{0} cautions"), counts[Severity::caution]);
+    add(tr("{0} notice"), tr("{0} notices"), counts[Severity::notice]);
+    add(tr("{0} accepted"), tr("{0} accepted"), static_cast<long>(assessment.accepted.size()));
+    add(tr("{0} default used"), tr("{0} defaults used"), static_cast<long>(assessment.assumed.size()));
+    text = (text.empty() ? words(tr("Nothing found")) : text) + ".  " +
+           words(tr("Off is not proof of dead: test before touch. Work inside a panel is for qualified persons, "
+                    "de-energised and locked "
+                    "out. Local code and the authority having jurisdiction decide."));
+    for (const std::string& line : wrapped(text, terminal.columns)) out << line << '\n';
+}
+
+}  // namespace
+
+void write_check(std::ostream& out, const Network& network, const Assessment& assessment, const Words& words,
+                 const Terminal& terminal) {
+    for (const std::string& line : wrapped(head(network, words), terminal.columns)) out << line << '\n';
+    out << '\n';
+    FindingWriter(out, network, words, terminal).write(assessment.findings);
+    write_circuit_tables(out, network, assessment, words, terminal);
+    write_neutral_table(out, network, assessment, words, terminal);
+    write_panel_table(out, network, assessment, words, terminal);
+    write_summary(out, assessment, words, terminal);
+}
+
+}  // namespace doorcard

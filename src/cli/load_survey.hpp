@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+#include <iosfwd>
+#include <optional>
+#include <string>
+
+#include "base/words.hpp"
+#include "rules/book.hpp"
+#include "survey/survey.hpp"
+
+namespace doorcard {
+
+/// Exit statuses of every command (docs/commands.md).
+enum ExitStatus { exit_done = 0, exit_found = 1, exit_usage = 2, exit_input = 3, exit_output = 4 };
+
+/// A survey that was read, and the rule book that it asks for.
+struct LoadedSurvey {
+    Survey survey;
+    RuleBook book;
+};
+
+/// Reads FILE and its rule book. Where that fails, writes every complaint to `err` and returns nothing: exit 3.
+std::optional<LoadedSurvey> load_survey(const std::string& file, std::ostream& err, const Words&);
+
+}  // namespace doorcard
