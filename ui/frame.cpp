@@ -153,8 +153,8 @@ private:
     }
 
     std::string complaints() const {
-        std::string lines = words_.count("{0} complaint about this file; there is no card of it yet.",
-                                         "{0} complaints about this file; there is no card of it yet.",
+        std::string lines = words_.count(trn("{0} complaint about this file; there is no card of it yet.",
+                                             "{0} complaints about this file; there is no card of it yet."),
                                          static_cast<long>(shown_.complaints.size())) +
                             "\n\n";
         for (const std::string& complaint : shown_.complaints) lines += complaint + "\n";
@@ -177,7 +177,7 @@ private:
     void say_state() {
         const auto pages = static_cast<long>(shown_.card.pages.size());
         const std::string zoom = std::to_string(std::lround(100 * view_->zoom())) + " %";
-        SetStatusText(wide(pages > 0 ? words_.count("{0} page", "{0} pages", pages) + ", " + zoom : ""), 1);
+        SetStatusText(wide(pages > 0 ? words_.count(trn("{0} page", "{0} pages"), pages) + ", " + zoom : ""), 1);
     }
 
     Words words_;
