@@ -12,7 +12,7 @@ struct Tested {
     bool operator==(const Tested&) const = default;
 };
 
-/// One handle in its spaces. `halves` is empty, or one character per space: 'a', 'b', or ' ' for a full space.
+/// One handle in its spaces. `halves` is empty, or 'a' or 'b' for each space.
 struct Breaker {
     std::string id;  ///< as given, else PANEL:SPACES (contract 1)
     bool id_given = false;
@@ -42,7 +42,7 @@ struct Breaker {
     std::optional<Tested> tested;
     std::optional<std::string> system;  ///< normal (=) | fire-alarm | emergency | standby
     std::optional<std::string> note;
-    std::optional<Ids> photos;
+    std::optional<Photos> photos;
     bool operator==(const Breaker&) const = default;
 
     std::size_t poles() const { return spaces.size(); }

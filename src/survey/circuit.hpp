@@ -34,7 +34,7 @@ struct Circuit {
     std::optional<int> installed;  ///< year
     std::optional<bool> neutral_spliced;
     std::optional<std::string> note;
-    std::optional<Ids> photos;
+    std::optional<Photos> photos;
     bool operator==(const Circuit&) const = default;
 
     /// True where the circuit names a neutral that others may name too.

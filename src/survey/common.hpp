@@ -24,6 +24,17 @@ struct Moment {
     auto operator<=>(const Moment&) const = default;
 };
 
+/// A picture that stays beside the survey. `of` is an address, in a `[[photo]]` of its own; in the `photos` of a thing it
+/// is absent.
+struct Photo {
+    std::string file;
+    std::optional<std::string> of;
+    std::optional<Moment> at;
+    std::optional<std::string> note;
+    bool operator==(const Photo&) const = default;
+};
+using Photos = std::vector<Photo>;
+
 /// A length as it was written, in feet or metres.
 struct Length {
     double written = 0;

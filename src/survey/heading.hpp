@@ -16,6 +16,8 @@ struct Heading {
     std::optional<std::string> address, contact, permit, licence, notes;
     std::optional<std::string> rules;        ///< = "NEC-2023"
     std::optional<std::string> local_rules;  ///< relative to the survey file
+    std::optional<std::string> note;
+    std::optional<Photos> photos;
     bool operator==(const Heading&) const = default;
 };
 
@@ -30,6 +32,7 @@ struct Dwelling {
     std::optional<std::vector<int>> stands_for;
     std::optional<int> units;
     std::optional<std::string> note;
+    std::optional<Photos> photos;
     bool operator==(const Dwelling&) const = default;
 };
 
@@ -39,6 +42,7 @@ struct Occupancy {
     std::optional<Area> floor_area;
     std::optional<std::string> panel;  ///< absent: the whole premises
     std::optional<std::string> note;
+    std::optional<Photos> photos;
     bool operator==(const Occupancy&) const = default;
 };
 
@@ -49,6 +53,7 @@ struct Grounding {
     std::optional<Metal> gec_metal;
     std::optional<bool> bonded;
     std::optional<std::string> note;
+    std::optional<Photos> photos;
     bool operator==(const Grounding&) const = default;
 };
 

@@ -13,6 +13,7 @@ struct Round {
     std::optional<Moment> at;
     std::optional<std::string> by;
     std::optional<std::string> note;
+    std::optional<Photos> photos;
     bool operator==(const Round&) const = default;
 };
 
@@ -20,6 +21,7 @@ struct Round {
 struct Mapping {
     std::optional<double> walk_minutes, throw_minutes, outlet_minutes, misread, off_panel, two_feeds, directory_right;
     std::optional<std::string> note;
+    std::optional<Photos> photos;
     bool operator==(const Mapping&) const = default;
 };
 
@@ -40,7 +42,7 @@ struct Trip {
     std::optional<std::string> new_since;
     std::optional<std::string> by;
     std::optional<std::string> note;
-    std::optional<Ids> photos;
+    std::optional<Photos> photos;
     bool operator==(const Trip&) const = default;
 };
 
@@ -51,6 +53,7 @@ struct Hunt {
     std::optional<double> background_per_day;
     std::optional<std::string> complaint;
     std::optional<std::string> note;
+    std::optional<Photos> photos;
     bool operator==(const Hunt&) const = default;
 };
 
@@ -70,7 +73,7 @@ struct Trial {
     std::optional<Moment> at;
     std::optional<std::string> by;
     std::optional<std::string> note;
-    std::optional<Ids> photos;
+    std::optional<Photos> photos;
     bool operator==(const Trial&) const = default;
 };
 

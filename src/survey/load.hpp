@@ -35,7 +35,7 @@ struct Load {
     std::optional<VoltAmperes> va;  ///< of ONE, as are watts, amps, hp; at most one, but hp may stand beside amps
     std::optional<Watts> watts;
     std::optional<Amperes> amps;
-    std::optional<std::string> hp;       ///< as the tables write it: "3/4", "1-1/2", "5"
+    std::optional<std::string> hp;       ///< as written: "3/4", or a number: "1.5", "5"
     std::optional<int> count;            ///< = 1
     std::optional<Volts> volts;          ///< = nominal, between the conductors it uses
     std::optional<int> phases;           ///< = 1
@@ -63,7 +63,7 @@ struct Load {
     std::optional<std::string> keep_on;
     std::optional<Moment> backed_up_until;
     std::optional<std::string> note;
-    std::optional<Ids> photos;
+    std::optional<Photos> photos;
     bool operator==(const Load&) const = default;
 
     Duty duty_or_general() const { return duty.value_or(Duty::general); }
@@ -76,6 +76,7 @@ struct Managed {
     std::optional<Amperes> max_a;
     std::optional<std::string> source;
     std::optional<std::string> note;
+    std::optional<Photos> photos;
     bool operator==(const Managed&) const = default;
 };
 

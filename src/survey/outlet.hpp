@@ -10,7 +10,7 @@ struct Room {
     std::optional<std::string> floor;
     std::optional<std::string> place;
     std::optional<std::string> note;
-    std::optional<Ids> photos;
+    std::optional<Photos> photos;
     bool operator==(const Room&) const = default;
 };
 
@@ -38,7 +38,7 @@ struct Outlet {
     std::optional<Ids> old_breakers;
     std::optional<std::string> keep_on;
     std::optional<std::string> note;
-    std::optional<Ids> photos;
+    std::optional<Photos> photos;
     bool operator==(const Outlet&) const = default;
 };
 

@@ -21,7 +21,7 @@ struct Source {
     std::optional<std::string> location;
     std::optional<bool> labelled;
     std::optional<std::string> note;
-    std::optional<Ids> photos;
+    std::optional<Photos> photos;
     bool operator==(const Source&) const = default;
 };
 
@@ -73,7 +73,7 @@ struct Panel {
     std::optional<std::string> place;  ///< closet | bath | over-steps
     std::optional<Ids> condition;
     std::optional<std::string> note;
-    std::optional<Ids> photos;
+    std::optional<Photos> photos;
     bool operator==(const Panel&) const = default;
 };
 

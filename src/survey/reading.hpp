@@ -31,7 +31,7 @@ struct Reading {
     std::optional<std::string> instrument;
     std::optional<std::string> by;
     std::optional<std::string> note;
-    std::optional<Ids> photos;
+    std::optional<Photos> photos;
     bool operator==(const Reading&) const = default;
 };
 

@@ -21,7 +21,7 @@ struct Recording {
     std::optional<std::string> labels;  ///< start (=) | end
     std::optional<std::string> time_zone, date_order, decimal, delimiter;
     std::optional<std::string> note;
-    std::optional<Ids> photos;
+    std::optional<Photos> photos;
     bool operator==(const Recording&) const = default;
 };
 
@@ -31,7 +31,7 @@ struct Waveform {
     std::optional<Address> of;
     std::optional<Moment> at;
     std::optional<std::string> note;
-    std::optional<Ids> photos;
+    std::optional<Photos> photos;
     bool operator==(const Waveform&) const = default;
 };
 
@@ -45,6 +45,7 @@ struct Demand {
     std::optional<std::string> by;  ///< utility | recorder
     std::optional<bool> occupied, seasonal_included;
     std::optional<std::string> note;
+    std::optional<Photos> photos;
     bool operator==(const Demand&) const = default;
 };
 
@@ -54,6 +55,7 @@ struct Limit {
     std::optional<std::string> key;
     std::optional<double> above, below;
     std::optional<std::string> note;
+    std::optional<Photos> photos;
     bool operator==(const Limit&) const = default;
 };
 
@@ -64,16 +66,9 @@ struct Accepted {
     std::optional<std::string> reason;
     std::optional<Moment> on;
     std::optional<std::string> by;
-    bool operator==(const Accepted&) const = default;
-};
-
-/// `[[photo]]`: by reference.
-struct Photo {
-    std::string file;
-    std::optional<std::string> of;
-    std::optional<Moment> at;
     std::optional<std::string> note;
-    bool operator==(const Photo&) const = default;
+    std::optional<Photos> photos;
+    bool operator==(const Accepted&) const = default;
 };
 
 }  // namespace doorcard
