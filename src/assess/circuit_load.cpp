@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "assess/rule_parts.hpp"
 #include "rules/lookups.hpp"
 
 namespace doorcard {
@@ -164,7 +165,7 @@ template <class Measure>
 const LegDemand* largest_by(const std::map<char, LegDemand>& legs, Measure measure) {
     const LegDemand* largest = nullptr;
     for (const auto& [letter, demand] : legs)
-        if (!largest || measure(demand) > measure(*largest)) largest = &demand;
+        if (!largest || exceeds(measure(demand), measure(*largest))) largest = &demand;   // of equals the first
     return largest;
 }
 

@@ -77,7 +77,8 @@ void judge_load_gaps(const Reckoned& all, const PlacedLoad& load, std::vector<Fi
     if (!load.load) return;
     const Address of{ThingKind::load, load.load->id, ""};
     const std::string name = load.load->title.value_or(load.load->id);
-    if (!load.current.known() && !load.current.va) {
+    const bool needs_volts = load.load->panel && !load.current.known();
+    if (!load.current.known() && (!load.current.va || needs_volts)) {
         findings.push_back(gap(all, "nameplate-missing", of,
                                {tr("{0}: no nameplate; it adds nothing to any sum"), {name}},
                                tr("Read the nameplate.")));

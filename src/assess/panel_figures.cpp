@@ -61,7 +61,7 @@ private:
     }
 
     void take(std::size_t panel, const PlacedLoad& load) {
-        if (load.current.va || load.current.known()) loads_[panel].push_back({load.key, load.current, load.count});
+        if (load.current.known()) loads_[panel].push_back({load.key, load.current, load.count});
     }
 
     /// A load that came by several ways counts once, on every leg that it may use.

@@ -23,15 +23,19 @@ bool tells(const Network& network, const Reading& reading, const Hot& hot, const
     const auto shares = [&](std::size_t c) { return std::ranges::find(neutral.circuits, c) != neutral.circuits.end(); };
     const auto& on_breaker = network.circuits_on(hot.breaker);
     if (reading.of.kind == ThingKind::breaker && reading.of.id == network.survey().breakers[hot.breaker].id) {
-        const bool one_pole = network.breaker_legs(hot.breaker).size() == 1;
-        return (reading.of.legs == letter || (reading.of.legs.empty() && one_pole)) &&
+        const std::string& legs = network.breaker_legs(hot.breaker);
+        const bool one_leg = legs.find_first_not_of(hot.leg) == std::string::npos;
+        return (reading.of.legs == letter || (reading.of.legs.empty() && one_leg)) &&
                std::ranges::all_of(on_breaker, shares);
     }
     if (reading.of.kind != ThingKind::circuit) return false;
     const std::size_t c = network.survey().circuits.position(reading.of.id);
     if (c >= network.survey().circuits.size() || !shares(c)) return false;
     const auto& hots = network.circuit_hots(c);
-    const bool alone = std::ranges::count_if(on_breaker, shares) == 1;
+    const bool alone = std::ranges::count_if(on_breaker, [&](std::size_t other) {
+                           const auto& theirs = network.circuit_hots(other);
+                           return shares(other) && std::ranges::find(theirs, hot) != theirs.end();
+                       }) == 1;
     const bool names_it = reading.of.legs == letter || (reading.of.legs.empty() && hots.size() == 1);
     return alone && names_it && std::ranges::find(hots, hot) != hots.end();
 }

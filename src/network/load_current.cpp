@@ -72,16 +72,13 @@ double power_factor(const Load& load) { return load.power_factor.value_or(load.h
 
 bool hp_alone(const Load& load) { return load.hp && !load.amps && !load.va && !load.watts; }
 
-bool only_minimum_circuit(const Load& load) {
-    return load.min_circuit_a && !load.va && !load.watts && !load.amps && !load.hp;
-}
-
-/// The current that hp or the minimum circuit ampacity states by itself.
+/// The current that hp states by itself; where nothing else makes the current known, that of the minimum circuit ampacity.
 std::optional<Amperes> stated_current(const Load& load, const LoadCurrent& current, const RuleBook& book) {
-    if (only_minimum_circuit(load)) return load.min_circuit_a;
+    if (load.va || load.watts || load.amps) return std::nullopt;
+    std::optional<Amperes> stated;
     if (hp_alone(load) && current.nominal)
-        return motor_current(book, *load.hp, *current.nominal, current.placing == Placing::three_phase ? 3 : 1);
-    return std::nullopt;
+        stated = motor_current(book, *load.hp, *current.nominal, current.placing == Placing::three_phase ? 3 : 1);
+    return stated ? stated : load.min_circuit_a;
 }
 
 std::optional<VoltAmperes> va_of_one(const Load& load, const LoadCurrent& current, const RuleBook& book) {
@@ -124,7 +121,7 @@ LoadCurrent current_of(const Load& load, const LoadPlace& place, const RuleBook&
     if (placed) {
         place_load(load, place, current);
         current.nominal = nominal_volts(current, *place.supply);
-        const bool says_conductors = load.legs || load.phases || load.volts || place.legs.size() == 1;
+        const bool says_conductors = load.legs || load.phases == 3 || load.volts;
         if (place.on_panel && !says_conductors) current.nominal.reset();
     }
     current.va = va_of_one(load, current, book);
@@ -132,7 +129,9 @@ LoadCurrent current_of(const Load& load, const LoadPlace& place, const RuleBook&
     const auto total = amperes_of_one(load, current, book);
     if (!total) return current;
     const double h = current.placing == Placing::three_phase ? 0.0 : load.third_harmonic.value_or(0.0);
-    const bool third_on_top = !load.va && !load.amps && (load.watts || hp_alone(load));
+    const bool by_hp = hp_alone(load) && current.nominal &&
+                       motor_current(book, *load.hp, *current.nominal, current.placing == Placing::three_phase ? 3 : 1);
+    const bool third_on_top = !load.va && !load.amps && (load.watts || by_hp);
     const Amperes fundamental = third_on_top ? *total : *total / std::sqrt(1 + h * h);
     current.fundamental = fundamental;
     current.third = fundamental * h;

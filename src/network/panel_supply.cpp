@@ -121,7 +121,14 @@ private:
         supply.system = panel.system ? panel.system : in.system;
         supply.down_given = panel.legs_down.has_value();
         if (supply.down_given) supply.down = *panel.legs_down;
-        if (!supply.system) return supply;
+        if (!supply.system) {   // the letters that come in are known all the same
+            const std::string fed = ascending(in.letters);
+            if (!own_letters && !fed.empty() && fed.front() != '?') {
+                supply.legs = fed;
+                if (!supply.down_given) supply.down = fed.size() == 3 ? fed : in.letters;
+            }
+            return supply;
+        }
         const std::size_t count = static_cast<std::size_t>(facts(*supply.system).legs);
         supply.legs = letters(supply, in, own_letters, count);
         if (*supply.system == System::high_leg_240)
