@@ -110,10 +110,9 @@ private:
         view_ = new_card_view(this, [this] { say_state(); });
         text_ = new wxTextCtrl(this, wxID_ANY, "", wxDefaultPosition, wxDefaultSize,
                                wxTE_MULTILINE | wxTE_READONLY | wxTE_WORDWRAP | wxBORDER_NONE);
-        text_->SetMargins(FromDIP(12), FromDIP(12));
         text_->SetFont(wxFont(wxFontInfo(11).Family(wxFONTFAMILY_TELETYPE)));
         GetSizer()->Add(view_->window(), wxSizerFlags(1).Expand());
-        GetSizer()->Add(text_, wxSizerFlags(1).Expand());
+        GetSizer()->Add(text_, wxSizerFlags(1).Expand().Border(wxALL, FromDIP(12)));
     }
 
     void add_foot() {
