@@ -1,0 +1,338 @@
+// SPDX-License-Identifier: MIT
+#include "assess/circuit_text.hpp"
+
+#include <algorithm>
+#include <cctype>
+#include <map>
+#include <set>
+
+#include "base/words.hpp"
+
+namespace doorcard {
+namespace {
+
+constexpr std::size_t rooms_named = 3;  // further rooms are counted
+
+// What one room has on a circuit.
+struct RoomUse {
+    std::string key;
+    Message name;
+    int receptacles = 0;
+    int lights = 0;
+
+    int kinds() const { return (receptacles > 0 ? 1 : 0) + (lights > 0 ? 2 : 0); }
+};
+
+struct Contents {
+    std::vector<RoomUse> rooms;  // of outlets that are more than their equipment
+    std::vector<Message> equipment;
+    std::vector<Message> equipment_rooms;
+    std::vector<std::string> labels;
+};
+
+// A title within a sentence: 'Hall' after another room is 'hall'; names of more than one capital stay as they are.
+std::string in_sentence(std::string title) {
+    const auto upper = [](char c) { return std::isupper(static_cast<unsigned char>(c)) != 0; };
+    if (std::count_if(title.begin(), title.end(), upper) != 1 || !upper(title.front()) || title.size() < 2) return title;
+    title.front() = static_cast<char>(std::tolower(static_cast<unsigned char>(title.front())));
+    return title;
+}
+
+Message in_sentence(Message message) {
+    if (message.pattern == "{0}" && std::holds_alternative<std::string>(message.parts.front()))
+        return verbatim(in_sentence(std::get<std::string>(message.parts.front())));
+    if (!message.parts.empty()) {
+        if (auto* first = std::get_if<Message>(&message.parts.front()); first && message.pattern.starts_with("{0}"))
+            *first = in_sentence(*first);
+        else if (auto* text = std::get_if<std::string>(&message.parts.front());
+                 text && message.pattern.starts_with("{0}"))
+            *text = in_sentence(*text);
+    }
+    return message;
+}
+
+Message place_name(const std::string& place) {
+    static const std::map<std::string, const char*, std::less<>> names = {
+        {"bath", tr("Bath")},         {"garage", tr("Garage")},     {"outdoors", tr("Outdoors")},
+        {"basement", tr("Basement")}, {"kitchen", tr("Kitchen")},   {"laundry", tr("Laundry")},
+        {"attic", tr("Attic")},       {"bedroom", tr("Bedroom")},   {"hall", tr("Hall")},
+        {"living", tr("Living room")}, {"dining", tr("Dining room")},
+    };
+    const auto found = names.find(place);
+    return found == names.end() ? verbatim(place) : Message{found->second, {}};
+}
+
+Message duty_name(Duty duty) {
+    switch (duty) {
+        case Duty::range: return {tr("Range"), {}};
+        case Duty::cooktop: return {tr("Cooktop"), {}};
+        case Duty::oven: return {tr("Oven"), {}};
+        case Duty::dryer: return {tr("Dryer"), {}};
+        case Duty::water_heater: return {tr("Water heater"), {}};
+        case Duty::heating: return {tr("Heating"), {}};
+        case Duty::cooling: return {tr("Air conditioning"), {}};
+        case Duty::heat_pump: return {tr("Heat pump"), {}};
+        case Duty::motor: return {tr("Motor"), {}};
+        case Duty::ev: return {tr("Vehicle charging"), {}};
+        case Duty::sign: return {tr("Sign"), {}};
+        case Duty::show_window: return {tr("Show window"), {}};
+        case Duty::welder: return {tr("Welder"), {}};
+        default: return {};
+    }
+}
+
+bool notable_duty(Duty duty) { return duty == Duty::fixed_appliance || !duty_name(duty).empty(); }
+
+Message load_name(const Load& load) {
+    if (load.title) return verbatim(*load.title);
+    return duty_name(load.duty_or_general());
+}
+
+const Room* room_of(const Survey& survey, const Outlet& outlet) {
+    return outlet.room ? survey.rooms.find(*outlet.room) : nullptr;
+}
+
+Message room_name(const Survey& survey, const Outlet& outlet, Detail detail) {
+    if (const Room* room = room_of(survey, outlet)) {
+        Message name = verbatim(room->title.value_or(room->id));
+        if (detail < Detail::floor || !room->floor) return name;
+        return {tr("{0}, floor {1}"), {std::move(name), *room->floor}};
+    }
+    if (outlet.room) return verbatim(*outlet.room);
+    if (outlet.place) return place_name(*outlet.place);
+    return {};
+}
+
+std::string room_key(const Outlet& outlet) { return outlet.room ? *outlet.room : outlet.place.value_or(""); }
+
+class Gathering {
+public:
+    Gathering(const Network& network, std::size_t circuit, Detail detail)
+        : network_(network), survey_(network.survey()), circuit_(circuit), detail_(detail) {}
+
+    Contents contents() {
+        for (const std::size_t outlet : network_.outlets_on(circuit_)) add_outlet(outlet);
+        for (const std::size_t load : network_.loads_on(circuit_))
+            if (!survey_.loads[load].outlet) add_equipment(load_name(survey_.loads[load]), {});
+        return std::move(contents_);
+    }
+
+private:
+    bool notable(const Load& load) const {
+        if (load_name(load).empty()) return false;
+        return notable_duty(load.duty_or_general()) || load.connection == Connection::fixed;
+    }
+
+    // A single outlet with a single load is that load's own circuit, cord or not.
+    bool only_load() const { return network_.outlets_on(circuit_).size() == 1 && network_.loads_on(circuit_).size() == 1; }
+
+    void add_outlet(std::size_t index) {
+        const Outlet& outlet = survey_.outlets[index];
+        const Message room = room_name(survey_, outlet, detail_);
+        if (outlet.label) contents_.labels.push_back(*outlet.label);
+        bool told = false;
+        for (const std::size_t load : network_.loads_at(index)) {
+            const Load& thing = survey_.loads[load];
+            const bool tells = notable(thing) || (!load_name(thing).empty() &&
+                                                  (only_load() || outlet.kind == OutletKind::equipment));
+            if (tells) add_equipment(load_name(thing), room);
+            told = told || tells;
+        }
+        if (told) return;
+        if (outlet.kind == OutletKind::equipment) return add_equipment(equipment_name(outlet), room);
+        add_use(outlet, room);
+    }
+
+    static Message equipment_name(const Outlet& outlet) {
+        return outlet.label ? verbatim(*outlet.label) : Message{tr("Equipment"), {}};
+    }
+
+    void add_equipment(const Message& name, const Message& room) {
+        auto& known = contents_.equipment;
+        if (name.empty() || std::find(known.begin(), known.end(), name) != known.end()) return;
+        known.push_back(name);
+        auto& rooms = contents_.equipment_rooms;
+        if (!room.empty() && std::find(rooms.begin(), rooms.end(), room) == rooms.end()) rooms.push_back(room);
+    }
+
+    void add_use(const Outlet& outlet, const Message& room) {
+        auto& rooms = contents_.rooms;
+        const std::string key = room_key(outlet);
+        auto use = std::find_if(rooms.begin(), rooms.end(), [&](const RoomUse& r) { return r.key == key; });
+        if (use == rooms.end()) use = rooms.insert(rooms.end(), RoomUse{key, room});
+        if (outlet.kind == OutletKind::receptacle) ++use->receptacles;
+        if (outlet.kind == OutletKind::lighting) ++use->lights;
+    }
+
+    const Network& network_;
+    const Survey& survey_;
+    std::size_t circuit_;
+    Detail detail_;
+    Contents contents_;
+};
+
+using Parts = std::vector<Message::Part>;
+
+Message comma(Message first, Message second) {
+    if (first.empty()) return second;
+    if (second.empty()) return first;
+    return {tr("{0}, {1}"), {std::move(first), std::move(second)}};
+}
+
+// 'Hall, stair and cellar'; from five on 'Hall, stair, cellar and 2 more rooms'.
+Message list_of_rooms(const std::vector<Message>& rooms) {
+    Parts parts;
+    for (const Message& room : rooms) parts.emplace_back(parts.empty() ? room : in_sentence(room));
+    if (rooms.size() <= rooms_named + 1) return and_list(std::move(parts));
+    Message named = rooms.front();
+    for (std::size_t i = 1; i < rooms_named; ++i) named = comma(std::move(named), std::get<Message>(parts[i]));
+    return {tr("{0} and {1:.0f} more rooms"), {std::move(named), static_cast<double>(rooms.size() - rooms_named)}};
+}
+
+// Patterns by kinds (1 receptacles, 2 lighting, 3 both): with rooms, and where no room is known.
+const char* pattern_of(int kinds, bool single, bool many_rooms) {
+    if (kinds == 1) return many_rooms ? tr("Receptacles: {0}") : single ? tr("{0} receptacle") : tr("{0} receptacles");
+    if (kinds == 2) return many_rooms ? tr("Lighting: {0}") : tr("{0} lighting");
+    if (kinds == 3)
+        return many_rooms ? tr("Receptacles and lighting: {0}")
+               : single   ? tr("{0} receptacle and lighting")
+                          : tr("{0} receptacles and lighting");
+    return "{0}";
+}
+
+Message without_room(int kinds, bool single) {
+    if (kinds == 1) return {single ? tr("Receptacle") : tr("Receptacles"), {}};
+    if (kinds == 2) return {tr("Lighting"), {}};
+    if (kinds == 3) return {tr("Receptacles and lighting"), {}};
+    return {};
+}
+
+Message phrase(const std::vector<const RoomUse*>& uses) {
+    std::vector<Message> rooms;
+    int receptacles = 0;
+    for (const RoomUse* use : uses) {
+        receptacles += use->receptacles;
+        if (!use->name.empty()) rooms.push_back(use->name);
+    }
+    const int kinds = uses.front()->kinds();
+    if (rooms.empty()) return without_room(kinds, receptacles == 1);
+    return {pattern_of(kinds, receptacles == 1, rooms.size() > rooms_named), {list_of_rooms(rooms)}};
+}
+
+// One phrase for each set of rooms that have the same kinds; more than four rooms of several sets are listed alone.
+Message rooms_text(const std::vector<RoomUse>& rooms) {
+    std::map<int, std::vector<const RoomUse*>> by_kinds;
+    std::vector<int> order;
+    for (const RoomUse& use : rooms) {
+        auto& same = by_kinds[use.kinds()];
+        if (same.empty()) order.push_back(use.kinds());
+        same.push_back(&use);
+    }
+    if (order.size() > 1 && rooms.size() > rooms_named + 1) {
+        std::vector<Message> names;
+        for (const RoomUse& use : rooms)
+            if (!use.name.empty()) names.push_back(use.name);
+        if (!names.empty()) return list_of_rooms(names);
+    }
+    Message text;
+    for (const int kinds : order) {
+        Message next = phrase(by_kinds[kinds]);
+        text = comma(text, text.empty() ? next : in_sentence(std::move(next)));
+    }
+    return text;
+}
+
+Message equipment_text(const Contents& contents, Detail detail, bool first) {
+    constexpr std::size_t named = 3;
+    const auto& equipment = contents.equipment;
+    Parts parts;
+    for (const Message& name : equipment) parts.emplace_back(first && parts.empty() ? name : in_sentence(name));
+    Message text;
+    if (parts.size() <= named + 1) {
+        text = and_list(std::move(parts));
+    } else {
+        parts.resize(named);
+        Message list = std::get<Message>(parts[0]);
+        for (std::size_t i = 1; i < named; ++i) list = comma(std::move(list), std::get<Message>(parts[i]));
+        text = {tr("{0} and {1:.0f} more"), {std::move(list), static_cast<double>(equipment.size() - named)}};
+    }
+    if (detail >= Detail::room && !contents.equipment_rooms.empty())
+        text = comma(std::move(text), in_sentence(list_of_rooms(contents.equipment_rooms)));
+    return text;
+}
+
+Message label_text(const std::vector<std::string>& labels) {
+    Parts parts;
+    for (const std::string& label : labels)
+        if (parts.size() < 2) parts.emplace_back(in_sentence(label));
+    return and_list(std::move(parts));
+}
+
+// The circuits whose text is not yet alone: composed ones among those that read alike.
+std::vector<bool> repeated(const std::vector<Message>& texts, const std::multiset<std::string>& taken) {
+    std::multiset<std::string> all = taken;
+    for (const Message& text : texts) all.insert(plain_form(text));
+    std::vector<bool> found;
+    for (const Message& text : texts) found.push_back(!text.empty() && all.count(plain_form(text)) > 1);
+    return found;
+}
+
+}  // namespace
+
+std::string plain_form(const Message& message) {
+    std::string plain;
+    for (const char c : Words::in("en").say(message)) {
+        const auto byte = static_cast<unsigned char>(c);
+        if (byte >= 0x80 || std::isalnum(byte))
+            plain += static_cast<char>(byte >= 0x80 ? byte : std::tolower(byte));
+        else if (!plain.empty() && plain.back() != ' ')
+            plain += ' ';
+    }
+    while (!plain.empty() && plain.back() == ' ') plain.pop_back();
+    return plain;
+}
+
+Message source_name(const Source& source) {
+    if (source.title) return verbatim(*source.title);
+    static const std::map<std::string, const char*, std::less<>> kinds = {
+        {"utility", tr("Utility")}, {"generator", tr("Generator")}, {"pv", tr("Solar")},
+        {"battery", tr("Battery")}, {"wind", tr("Wind")},
+    };
+    const auto found = kinds.find(source.kind.value_or(""));
+    return found == kinds.end() ? verbatim(source.id) : Message{found->second, {}};
+}
+
+Message panel_name(const Panel& panel) { return verbatim(panel.title.value_or(panel.id)); }
+
+Message circuit_text(const Network& network, std::size_t circuit, Detail detail, int number) {
+    const Circuit& thing = network.survey().circuits[circuit];
+    if (thing.purpose) return verbatim(*thing.purpose);
+    const Contents contents = Gathering(network, circuit, detail).contents();
+    Message text = rooms_text(contents.rooms);
+    const bool first = text.empty();
+    text = comma(std::move(text), equipment_text(contents, detail, first));
+    if (text.empty() || detail < Detail::label) return text;
+    text = comma(std::move(text), label_text(contents.labels));
+    if (detail < Detail::number) return text;
+    return {tr("{0}, circuit {1:.0f}"), {std::move(text), static_cast<double>(number)}};
+}
+
+std::vector<Message> distinct_texts(const Network& network, const std::vector<std::size_t>& circuits,
+                                    const std::vector<Message>& taken) {
+    std::multiset<std::string> others;
+    for (const Message& text : taken) others.insert(plain_form(text));
+    std::vector<Message> texts;
+    for (const std::size_t circuit : circuits) texts.push_back(circuit_text(network, circuit, Detail::plain));
+    for (const Detail detail : {Detail::room, Detail::floor, Detail::label, Detail::number}) {
+        const std::vector<bool> again = repeated(texts, others);
+        std::map<std::string, int> numbers;
+        for (std::size_t i = 0; i < circuits.size(); ++i) {
+            if (!again[i] || network.survey().circuits[circuits[i]].purpose) continue;
+            const int number = ++numbers[plain_form(texts[i])];
+            texts[i] = circuit_text(network, circuits[i], detail, number);
+        }
+    }
+    return texts;
+}
+
+}  // namespace doorcard

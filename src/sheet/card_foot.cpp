@@ -1,0 +1,285 @@
+// SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <functional>
+#include <numeric>
+
+#include "sheet/card_parts.hpp"
+#include "sheet/card_signs.hpp"
+
+namespace doorcard {
+namespace {
+
+constexpr double legend_step = 5.3;
+constexpr double legend_text = 8;
+
+// One entry of the legend: a picture of some width, drawn at (x, middle), and its words.
+struct Sign {
+    double width = 0;
+    std::function<void(Drawing&, double, double)> draw;
+    std::string words;
+};
+
+Frame small_frame(double x, double middle) { return {x, middle - 2.2, 8.2, 4.4}; }
+
+Sign both_handles(const CardContent& card, Handle handle, const std::string& words) {
+    const bool single = card.plan.columns.single;
+    const std::string off = card.words(tr("OFF"));
+    const auto draw = [handle, single, off](Drawing& drawing, double x, double middle) {
+        Handle shown = handle;
+        shown.on_left = true;
+        draw_handle(drawing, small_frame(x, middle), shown, 7, off);
+        if (single) return;
+        shown.on_left = false;
+        draw_handle(drawing, small_frame(x + 9.2, middle), shown, 7, off);
+    };
+    return {single ? 8.2 : 17.4, draw, words};
+}
+
+class Legend {
+public:
+    explicit Legend(const CardContent& card) : card_(card), rows_(card.plan.directory.rows) {}
+
+    std::vector<Sign> signs() {
+        add_handles();
+        add_neutrals();
+        add_trust();
+        add_arrows();
+        return std::move(signs_);
+    }
+
+private:
+    const Breaker* breaker(const DirectoryRow& row) const { return row.breaker ? &card_.survey().breakers[*row.breaker] : nullptr; }
+
+    bool any(const std::function<bool(const DirectoryRow&)>& is) const { return std::any_of(rows_.begin(), rows_.end(), is); }
+    bool any(RowKind kind) const {
+        return any([kind](const DirectoryRow& row) { return row.kind == kind; });
+    }
+
+    void add_handles() {
+        Handle handle;
+        handle.rating = "20";
+        signs_.push_back(both_handles(card_, handle, card_.words(tr("on; amperes"))));
+        handle.state = HandleState::off;
+        signs_.push_back(both_handles(card_, handle, card_.words(tr("kept off"))));
+        handle.state = HandleState::on;
+        handle.test_button = true;
+        const bool guarded = any([&](const DirectoryRow& row) { return breaker(row) && breaker(row)->guards && !breaker(row)->guards->empty(); });
+        if (guarded) add_handle(handle, tr("has a TEST button"));
+        handle.test_button = false;
+        handle.fuse = true;
+        if (any([&](const DirectoryRow& row) { return breaker(row) && breaker(row)->device && *breaker(row)->device != "breaker"; }))
+            add_handle(handle, tr("fuse"));
+    }
+
+    void add_handle(const Handle& handle, const char* words) {
+        signs_.push_back({8.2, [handle](Drawing& drawing, double x, double middle) { draw_handle(drawing, small_frame(x, middle), handle, 7); },
+                          card_.words(words)});
+    }
+
+    void add_neutrals() {
+        if (card_.plan.neutrals.empty()) return;
+        signs_.push_back({3, [](Drawing& drawing, double x, double middle) {
+                              draw_bracket(drawing, x + 2.4, middle - 1.9, middle + 1.9, true, 2, false);
+                          }, card_.words(tr("shared neutral"))});
+    }
+
+    void add_trust() {
+        const auto& directory = card_.plan.directory;
+        if (directory.claimed > 0)
+            signs_.push_back({3, [](Drawing& drawing, double x, double middle) { draw_claimed(drawing, x, middle - sign_height / 2); },
+                              card_.words(tr("only said"))});
+        if (directory.not_traced > 0)
+            signs_.push_back({8.2, [](Drawing& drawing, double x, double middle) { drawing.hatching({x, middle - 1.9, 8.2, 3.8}); },
+                              card_.words(tr("not traced"))});
+    }
+
+    void add_arrows() {
+        if (any(RowKind::source)) add_arrow(true, tr("a source feeds in"));
+        if (any(RowKind::feeder)) add_arrow(false, tr("feeds a panel"));
+    }
+
+    void add_arrow(bool into, const char* words) {
+        signs_.push_back({5, [into](Drawing& drawing, double x, double middle) { draw_arrow(drawing, x, middle - sign_height / 2, into, true); },
+                          card_.words(words)});
+    }
+
+    const CardContent& card_;
+    const std::vector<DirectoryRow>& rows_;
+    std::vector<Sign> signs_;
+};
+
+double sign_room(const Sign& sign) { return sign.width + 1.6 + text_width(sign.words, {legend_text}); }
+
+// Columns as wide as their widest sign, filled one after the other; as many as fit.
+struct LegendColumns {
+    std::size_t lines = 1;
+    std::vector<double> widths;
+    double sum() const { return std::accumulate(widths.begin(), widths.end(), 0.0); }
+};
+
+LegendColumns columns_of(const std::vector<Sign>& signs, std::size_t columns) {
+    LegendColumns found;
+    found.lines = (signs.size() + columns - 1) / columns;
+    for (std::size_t i = 0; i < signs.size(); ++i) {
+        if (i % found.lines == 0) found.widths.push_back(0);
+        found.widths.back() = std::max(found.widths.back(), sign_room(signs[i]));
+    }
+    return found;
+}
+
+LegendColumns legend_columns(const std::vector<Sign>& signs, double width) {
+    constexpr double least_gap = 3;
+    for (std::size_t columns = std::min<std::size_t>(signs.size(), 5); columns > 1; --columns) {
+        LegendColumns tried = columns_of(signs, columns);
+        if (tried.sum() + least_gap * static_cast<double>(tried.widths.size() - 1) <= width) return tried;
+    }
+    return columns_of(signs, 1);
+}
+
+std::string assumed_text(const CardContent& card) {
+    const std::size_t panel = card.plan.directory.panel;
+    const PanelSupply& supply = card.network.supply(panel);
+    std::string text;
+    if (!supply.down_given && supply.down.size() > 1)
+        text = card.words.say({tr("Assumed: legs {0} down the rows from space 1."), {supply.down}});
+    return text;
+}
+
+std::string legs_text(const CardContent& card) {
+    std::string letters;
+    for (const char leg : card.network.supply(card.plan.directory.panel).legs)
+        letters += (letters.empty() ? "" : ", ") + std::string(1, leg);
+    if (letters.empty()) return card.words(tr("Legs not known."));
+    return card.words.say({tr("{0}: legs of the supply."), {letters}});
+}
+
+bool source_label_due(const CardContent& card) {
+    const auto& feeds = card.panel().fed_by;
+    const bool by_feeder = std::any_of(feeds.begin(), feeds.end(), [&](const std::string& id) { return card.survey().breakers.contains(id); });
+    if (!by_feeder) return false;
+    int units = 0;
+    for (const Dwelling& dwelling : card.survey().dwellings) units += dwelling.units.value_or(1);
+    return units > 2 || card.network.in_occupancy(card.plan.directory.panel);
+}
+
+std::string labels_text(const CardContent& card) {
+    if (!source_label_due(card)) return card.words(tr("This card replaces no required label."));
+    if (card.choice.source_label.empty())
+        return card.words(tr("This card replaces no required label, nor the marking of where this panel is fed from, which is due here."));
+    return card.words.say({tr("This card replaces no required label, nor the marking of where this panel is fed from, due here ({0})."),
+                           {card.choice.source_label}});
+}
+
+struct FootCell {
+    std::string caption, value;
+    double width = 0;
+};
+
+void draw_squares(Drawing& drawing, const PanelDirectory& directory, double x, double right, double baseline) {
+    const double size = std::min(1.75, (right - x) / std::max(1, directory.in_use()) - 0.28);
+    if (size < 0.75) return;
+    const double y = baseline - cap_height(9) + (cap_height(9) - size) / 2;
+    for (int i = 0; i < directory.in_use(); ++i) {
+        const Frame square{x + i * (size + 0.28), y, size, size};
+        if (i < directory.traced) {
+            drawing.fill(square);
+        } else {
+            drawing.box({square.x + 0.06, square.y + 0.06, size - 0.12, size - 0.12}, 0.13);
+            if (i < directory.traced + directory.claimed) continue;
+            for (const double part : {0.45, 1.0, 1.55})
+                drawing.line(square.x + size * std::max(0.0, part - 1), square.y + size * std::min(1.0, part),
+                             square.x + size * std::min(1.0, part), square.y + size * std::max(0.0, part - 1), 0.13);
+        }
+    }
+}
+
+std::vector<FootCell> foot_cells(const CardContent& card) {
+    const Heading& heading = card.survey().heading;
+    const auto count = card.plan.cards.size();
+    std::vector<FootCell> cells = {
+        {card.words(tr("date")), dated(card.survey(), card.words)},
+        {card.words(tr("revision")), heading.revision.value_or("–")},
+        {card.words(tr("by")), heading.surveyor.value_or("–")},
+        {card.words(tr("card")), card.words.say({tr("{0:.0f} of {1:.0f}"), {static_cast<double>(card.card + 1), static_cast<double>(count)}})},
+    };
+    for (FootCell& cell : cells) {
+        cell.width = std::max(text_width(cell.caption, {7}), text_width(cell.value, {9, true})) + 4.2;
+        cell.width = std::min(cell.width, card.width() * 0.24);
+    }
+    return cells;
+}
+
+void draw_foot_text(Drawing& drawing, const FootCell& cell, double x, double top) {
+    const double room = cell.width - 3.4;
+    drawing.text({x, top + 0.6, room, 3.2}, top + 3.0, cut_to(cell.caption, {7}, room), {7}, Align::left, inks::caption);
+    const TypeStyle style = fitting(cell.value, {9, true}, room, {9, 8});
+    drawing.text({x, top + 4.0, room, 4.2}, top + 7.1, cut_to(cell.value, style, room), style);
+}
+
+}  // namespace
+
+double draw_hand_lines(Drawing& drawing, const CardContent& card, double top, double bottom) {
+    constexpr double step = 7.5;
+    if (bottom - top < 2.4 * step) return top;
+    const std::string words = card.words(tr("Changed by hand: space, what, date, by"));
+    const TypeStyle style{8};
+    drawing.text({card.left(), top, card.width(), 4}, top + 3, cut_to(words, style, card.width()), style, Align::left, inks::caption);
+    for (double y = top + 3.4 + step; y < bottom; y += step) drawing.line(card.left(), y, card.right(), y, lines::hair);
+    return bottom;
+}
+
+double draw_legend(Drawing& drawing, const CardContent& card, double top) {
+    const std::vector<Sign> signs = Legend(card).signs();
+    const LegendColumns columns = legend_columns(signs, card.width());
+    const double count = static_cast<double>(columns.widths.size());
+    const double gap = count > 1 ? std::min(12.0, (card.width() - columns.sum()) / (count - 1)) : 0;
+    double x = card.left();
+    for (std::size_t i = 0; i < signs.size(); ++i) {
+        if (i > 0 && i % columns.lines == 0) x += columns.widths[i / columns.lines - 1] + gap;
+        const Sign& sign = signs[i];
+        const double middle = top + 2.4 + legend_step * static_cast<double>(i % columns.lines);
+        sign.draw(drawing, x, middle);
+        const double text_x = x + sign.width + 1.6;
+        const double room = std::min(text_width(sign.words, {legend_text}) + 0.3, card.right() - text_x);
+        drawing.text({text_x, middle - 1.9, room, 3.8}, middle + cap_height(legend_text) / 2, cut_to(sign.words, {legend_text}, room), {legend_text});
+    }
+    return top + legend_step * static_cast<double>(columns.lines) - 0.5;
+}
+
+double draw_cautions(Drawing& drawing, const CardContent& card, double top) {
+    const std::string first = card.words(tr("Off here is not proof of dead. Test before you touch."));
+    const TypeStyle style = fitting(first, {10.5, true}, card.width(), {10.5, 10, 9.5, 9});
+    double y = drawing.paragraph({card.left(), top, card.width(), 5}, first, style) + 0.9;
+    std::string second = card.words(tr("Work inside is for qualified persons: lock out, tag, test dead.")) + " " + labels_text(card) + " " + legs_text(card);
+    const std::string abbreviations = abbreviations_text(card.network, card.plan.directory, card.words);
+    if (!abbreviations.empty()) second += " " + abbreviations;
+    y = drawing.paragraph({card.left(), y, card.width(), 30}, second, {8}) + 0.8;
+    const std::string assumed = assumed_text(card);
+    if (!assumed.empty()) y = drawing.paragraph({card.left(), y, card.width(), 10}, assumed, {7}, inks::caption) + 0.6;
+    return y;
+}
+
+double draw_foot(Drawing& drawing, const CardContent& card, double top) {
+    constexpr double height = 8.6;
+    drawing.line(card.left(), top, card.right(), top, lines::outline);
+    drawing.line(card.left(), top + height, card.right(), top + height, lines::outline);
+    const std::vector<FootCell> cells = foot_cells(card);
+    double x = card.right();
+    for (auto cell = cells.rbegin(); cell != cells.rend(); ++cell) {
+        x -= cell->width;
+        drawing.line(x, top + 1.2, x, top + height - 1.2, lines::row);
+        draw_foot_text(drawing, *cell, x + 1.8, top);
+    }
+    const PanelDirectory& directory = card.plan.directory;
+    FootCell traced{card.words(tr("traced")),
+                    card.words.say({tr("{0:.0f} of {1:.0f}"), {static_cast<double>(directory.traced), static_cast<double>(directory.in_use())}})};
+    traced.width = text_width(traced.value, {9, true}) + 3.6;
+    traced.width = std::max(traced.width, text_width(traced.caption, {7}) + 3.6);
+    draw_foot_text(drawing, traced, card.left(), top);
+    draw_squares(drawing, directory, card.left() + traced.width - 1.2, x - 1.5, top + 7.1);
+    return top + height;
+}
+
+}  // namespace doorcard

@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+#include "assess/assessment.hpp"
+#include "sheet/card_plan.hpp"
+#include "sheet/card.hpp"
+#include "sheet/drawing.hpp"
+
+namespace doorcard {
+
+/// What every part of a card is drawn from.
+struct CardContent {
+    const Network& network;
+    const Assessment& assessment;
+    const CardChoice& choice;
+    const Words& words;
+    CardPlan& plan;
+    Frame trim;  ///< the card as it is cut
+    std::size_t card = 0;  ///< position among the panel's cards
+
+    const Survey& survey() const { return network.survey(); }
+    const Panel& panel() const { return survey().panels[plan.directory.panel]; }
+    double left() const { return plan.columns.left; }
+    double right() const { return plan.columns.right; }
+    double width() const { return right() - left(); }
+};
+
+/// Each part draws from `top` and returns its bottom.
+double draw_head(Drawing&, const CardContent&, double top);      ///< name, title, rule
+double draw_feeds(Drawing&, const CardContent&, double top);     ///< the stroke: fed from, main, second source
+double draw_warnings(Drawing&, const CardContent&, double top);  ///< signal boxes and notes above the table
+void draw_rows(Drawing&, const CardContent&, double top, double bottom);
+double draw_hand_lines(Drawing&, const CardContent&, double top, double bottom);
+double draw_legend(Drawing&, const CardContent&, double top);
+double draw_cautions(Drawing&, const CardContent&, double top);
+double draw_foot(Drawing&, const CardContent&, double top);
+
+void draw_cut_marks(Drawing&, const CardContent&);
+/// A dated strip outside the card: what to ask before switching off; only where it fits on the paper below the card.
+void draw_tag(Drawing&, const CardContent&);
+
+/// Printed facts that several parts share.
+std::string dated(const Survey&, const Words&);   ///< "2026-05-14" or 'undated'
+std::string rating_text(const Breaker&);          ///< "20", "12.5", a dash where not known
+std::string system_text(const Network&, std::size_t panel, const Words&);
+std::string fed_from_text(const Network&, std::size_t panel, const Words&);
+std::string main_caption(const Panel&, const Words&);
+std::string main_text(const Network&, std::size_t panel, const Words&);
+/// "Shut off all: main, here; solar, north wall." Empty with one source.
+std::string sources_text(const Network&, std::size_t panel, const Words&);
+/// Breakers that are kept off: "18 and 20"; empty where none is.
+std::string kept_off_text(const Network&, const PanelDirectory&, const Words&);
+/// "HVAC: heating ..." of the abbreviations that the rows use.
+std::string abbreviations_text(const Network&, const PanelDirectory&, const Words&);
+/// "14 (sump pump)" for each handle to ask about.
+std::vector<std::string> ask_before(const Network&, const PanelDirectory&);
+
+}  // namespace doorcard
