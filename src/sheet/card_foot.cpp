@@ -21,20 +21,23 @@ struct Sign {
     std::string words;
 };
 
-Frame small_frame(double x, double middle) { return {x, middle - 2.2, 8.2, 4.4}; }
+constexpr double small_handle = 8.2;
+
+Frame small_frame(double x, double middle, double width = small_handle) { return {x, middle - 2.2, width, 4.4}; }
 
 Sign both_handles(const CardContent& card, Handle handle, const std::string& words) {
     const bool single = card.plan.columns.single;
+    const double width = handle.state == HandleState::off ? 10.6 : small_handle;  // the word in it must be read
     const std::string off = card.words(tr("OFF"));
-    const auto draw = [handle, single, off](Drawing& drawing, double x, double middle) {
+    const auto draw = [handle, single, off, width](Drawing& drawing, double x, double middle) {
         Handle shown = handle;
         shown.on_left = true;
-        draw_handle(drawing, small_frame(x, middle), shown, 7, off);
+        draw_handle(drawing, small_frame(x, middle, width), shown, 7, off);
         if (single) return;
         shown.on_left = false;
-        draw_handle(drawing, small_frame(x + 9.2, middle), shown, 7, off);
+        draw_handle(drawing, small_frame(x + width + 1, middle, width), shown, 7, off);
     };
-    return {single ? 8.2 : 17.4, draw, words};
+    return {single ? width : 2 * width + 1, draw, words};
 }
 
 class Legend {
@@ -251,7 +254,7 @@ double draw_legend(Drawing& drawing, const CardContent& card, double top) {
 double draw_cautions(Drawing& drawing, const CardContent& card, double top) {
     const std::string first = card.words(tr("Off here is not proof of dead. Test before you touch."));
     const TypeStyle style = fitting(first, {10.5, true}, card.width(), {10.5, 10, 9.5, 9});
-    double y = drawing.paragraph({card.left(), top, card.width(), 5}, first, style) + 0.9;
+    double y = drawing.paragraph({card.left(), top, card.width(), 15}, first, style) + 0.9;
     std::string second = card.words(tr("Work inside is for qualified persons: lock out, tag, test dead.")) + " " + labels_text(card) + " " + legs_text(card);
     const std::string abbreviations = abbreviations_text(card.network, card.plan.directory, card.words);
     if (!abbreviations.empty()) second += " " + abbreviations;

@@ -11,10 +11,12 @@ using Parts = std::vector<Message::Part>;
 
 constexpr double rule_pad = 1.7;  // kept free on either side of a rule that carries words, mm
 
-std::vector<std::size_t> breakers_of(const SharedNeutral& neutral) {
+// Of its circuits, whether or not their legs are known.
+std::vector<std::size_t> breakers_of(const Network& network, const SharedNeutral& neutral) {
     std::vector<std::size_t> breakers;
-    for (const Hot& hot : neutral.hots)
-        if (std::find(breakers.begin(), breakers.end(), hot.breaker) == breakers.end()) breakers.push_back(hot.breaker);
+    for (const std::size_t circuit : neutral.circuits)
+        for (const std::size_t breaker : network.breakers_of(circuit))
+            if (std::find(breakers.begin(), breakers.end(), breaker) == breakers.end()) breakers.push_back(breaker);
     return breakers;
 }
 
@@ -51,10 +53,10 @@ public:
 
     void mark() {
         for (const SharedNeutral& neutral : network_.neutrals()) {
-            const std::vector<std::size_t> breakers = breakers_of(neutral);
+            const std::vector<std::size_t> breakers = breakers_of(network_, neutral);
             CardNeutral found;
             found.entries = entries_of(plan_.directory, breakers);
-            if (found.entries.empty() || neutral.hots.size() < 2) continue;
+            if (found.entries.empty() || (breakers.size() < 2 && neutral.hots.size() < 2)) continue;
             describe(found, neutral, breakers);
             plan_.neutrals.push_back(std::move(found));
         }
@@ -105,7 +107,7 @@ void mark_neutrals(CardPlan& plan, const Network& network, const Words& words) {
 std::vector<std::string> neutral_lines(const Network& network, const PanelDirectory& directory, const Words& words) {
     std::vector<std::string> lines;
     for (const SharedNeutral& neutral : network.neutrals()) {
-        const std::vector<std::size_t> breakers = breakers_of(neutral);
+        const std::vector<std::size_t> breakers = breakers_of(network, neutral);
         if (breakers.size() > 1 && !entries_of(directory, breakers).empty())
             lines.push_back(neutral.id + ": " + said_of(network, directory.panel, breakers, words));
     }

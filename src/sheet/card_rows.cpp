@@ -297,7 +297,7 @@ private:
         const double width = text_width(words, style);
         const double x = columns_.text_x(left);
         drawing_.fill({x - 0.8, y - 0.3, width + 1.6, 0.6}, inks::paper);
-        drawing_.text({x, y - 1.5, columns_.text_width(), 3.0}, y + cap_height(8) / 2, words, style);
+        drawing_.text({x, y - 1.7, columns_.text_width(), 3.5}, y + cap_height(8) / 2, words, style);
         const double margin = left ? columns_.left - 2.4 : columns_.right + 2.4;
         drawing_.line(margin, y, left ? x - 0.8 : columns_.right - columns_.number + 1.2, y, lines::outline);
     }

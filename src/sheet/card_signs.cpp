@@ -13,7 +13,7 @@ bool lever_right(const Handle& handle) { return handle.on_left == (handle.state 
 
 double lever_of(const Frame& frame, const Handle& handle) {
     if (handle.state != HandleState::off) return std::min(lever_width, frame.width * 0.3);
-    return frame.width * 0.44;  // room for the word in it
+    return frame.width * (frame.width < 12 ? 0.48 : 0.44);  // room for the word in it
 }
 
 Frame lever_frame(const Frame& frame, const Handle& handle) {
@@ -26,7 +26,7 @@ Frame lever_frame(const Frame& frame, const Handle& handle) {
 // Hollow, struck, with the word in it: nobody can take it for a handle that is on.
 void draw_off(Drawing& drawing, const Frame& lever, const Handle& handle, const std::string& word) {
     drawing.box(lever, lines::outline, std::nullopt, handle.ink);
-    const TypeStyle style = fitting(word, {6.5, true}, lever.width - 0.5, {6.5, 6, 5.5, 5, 4.5, 4});
+    const TypeStyle style = fitting(word, {6.5, true}, lever.width - 0.5, {6.5, 6, 5.5, 5});
     const double middle = lever.y + lever.height / 2;
     const double half = cap_height(style.points) / 2;
     drawing.text({lever.x + 0.2, middle - half - 0.4, lever.width - 0.4, 2 * half + 0.8}, middle + half, word, style, Align::middle, handle.ink);
