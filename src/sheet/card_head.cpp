@@ -20,7 +20,7 @@ void draw_title(Drawing& drawing, const std::string& title, const Frame& room, d
     const TypeStyle style = fitting(title, {10.5}, room.width, {10.5, 9.5, 8.5});
     if (text_width(title, style) <= room.width) return drawing.text({room.x, baseline - 4, room.width, 5.2}, baseline, title, style);
     const TypeStyle small{8.5};
-    const auto pieces = broken_lines(title, small, room.width, 2);
+    const auto pieces = even_lines(title, small, room.width, 2);
     for (std::size_t i = 0; i < pieces.size(); ++i) {
         const double at = baseline - static_cast<double>(pieces.size() - 1 - i) * line_advance(small.points);
         drawing.text({room.x, at - 2.7, room.width, 3.5}, at, pieces[i], small);

@@ -85,6 +85,6 @@ double place_cells(CardPlan&, std::pair<int, int> rows, double top, double heigh
 
 /// Width that a row's sign takes beside its text in cells too low to carry it under the number; 0 without a sign.
 double sign_width(const DirectoryRow&);
-constexpr double tall_cell = 7.6;  // a sign fits under the number from here on, mm
+constexpr double tall_cell = 6.95;  // a sign fits under the number from here on, mm
 
 }  // namespace doorcard

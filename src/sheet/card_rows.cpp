@@ -57,7 +57,7 @@ private:
         drawing_.text(room, baseline, name_of(cell.position), {12, true}, left ? Align::left : Align::right, ink_of(plan_.entry(cell.entry)));
         if (!sign_below(side, cell)) return;
         const double x = left ? columns_.left : columns_.right;
-        paint_sign(plan_.entry(cell.entry), left ? x : x - sign_box(plan_.entry(cell.entry)), baseline + 0.7, left);
+        paint_sign(plan_.entry(cell.entry), left ? x : x - sign_box(plan_.entry(cell.entry)), baseline + 0.5, left);
     }
 
     bool sign_below(int side, const CardCell& cell) const {
@@ -66,9 +66,9 @@ private:
 
     // Numbers stand as high in all rows; higher where a sign goes below.
     double number_top(int side, const CardCell& cell) const {
-        const double with_sign = sign_below(side, cell) ? 0.7 + sign_height : 0;
+        const double with_sign = sign_below(side, cell) ? 0.5 + sign_height : 0;
         const double free = cell.height - cap_height(12) - with_sign - cell.pad_top - cell.pad_bottom;
-        return cell.pad_top + std::clamp(free / 2, 0.4, 1.45);
+        return cell.pad_top + std::clamp(free / 2, 0.35, 1.45);
     }
 
     bool leads_here(int side, const CardCell& cell) const {

@@ -30,8 +30,8 @@ void draw_off(Drawing& drawing, const Frame& lever, const Handle& handle, const 
     const double middle = lever.y + lever.height / 2;
     const double half = cap_height(style.points) / 2;
     drawing.text({lever.x + 0.2, middle - half - 0.4, lever.width - 0.4, 2 * half + 0.8}, middle + half, word, style, Align::middle, handle.ink);
-    const double rise = std::min(lever.height / 2, 4.0);
     const double room = half + 0.4;
+    const double rise = std::min(lever.height / 2, room + 1.3);
     if (rise <= room + 0.15) return;
     const double slope = lever.width / (2 * rise);
     const double x = lever.x + lever.width / 2;

@@ -114,6 +114,14 @@ TEST_CASE("directory: one outlet with one load is that load's circuit; a duty na
     CHECK(row_of(h) == "1: Water heater");
 }
 
+TEST_CASE("directory: lamps of a lighting outlet are lighting") {
+    Building h = composed();
+    h.outlet("l", "c", "Hall", OutletKind::lighting);
+    h.outlet("m", "c", "Hall", OutletKind::lighting);
+    add_load(h, "lamps", "l", "Lamps", Duty::lighting).connection = Connection::fixed;
+    CHECK(row_of(h) == "1: Hall lighting");
+}
+
 TEST_CASE("directory: what must stay on is not in the text") {
     Building h = composed();
     h.outlet("f", "c", "Cellar", OutletKind::receptacle).keep_on = "medicine";
@@ -147,8 +155,8 @@ TEST_CASE("directory: texts that would be alike get room, floor, label, number, 
             h.rooms.push_back(room);
             h.outlet("o" + n, "c" + n, room.id, OutletKind::receptacle);
         }
-        CHECK(row_of(h, 0) == "1: Bath, floor 1 receptacle");
-        CHECK(row_of(h, 1) == "2: Bath, floor 2 receptacle");
+        CHECK(row_of(h, 0) == "1: Bath receptacle, floor 1");
+        CHECK(row_of(h, 1) == "2: Bath receptacle, floor 2");
     }
     SUBCASE("label, then number") {
         for (int space = 1; space <= 4; ++space) {
@@ -160,6 +168,17 @@ TEST_CASE("directory: texts that would be alike get room, floor, label, number, 
         CHECK(row_of(h, 1) == "2: Kitchen receptacle, circuit 1");
         CHECK(row_of(h, 2) == "3: Kitchen receptacle, circuit 2");
         CHECK(row_of(h, 3) == "4: Kitchen receptacle, circuit 3");
+    }
+    SUBCASE("what does not part them is left out") {
+        Room shed;
+        shed.id = "shed";
+        shed.title = "Shed";
+        shed.floor = "yard";
+        h.rooms.push_back(shed);
+        h.outlet("o1", "c1", "shed", OutletKind::receptacle).label = "Tool wall";
+        h.outlet("o2", "c2", "shed", OutletKind::receptacle).label = "corner";
+        CHECK(row_of(h, 0) == "1: Shed receptacle, tool wall");
+        CHECK(row_of(h, 1) == "2: Shed receptacle, corner");
     }
     SUBCASE("a purpose is left alone") {
         h.circuits[0].purpose = "Kitchen receptacle";
@@ -264,6 +283,15 @@ TEST_CASE("directory: a circuit fed by two breakers says so on both rows") {
     h.circuits.back().breakers = {"MAIN:1", "MAIN:4"};
     CHECK(row_of(h, 0) == "1: Hall lighting; Also fed by 4: switch off all");
     CHECK(rows_of(h).back() == "4: Hall lighting; Also fed by 1: switch off all");
+}
+
+TEST_CASE("directory: an outlet that two circuits feed is said on both rows") {
+    Building h = example::empty_house(2);
+    h.row({1}, 20, "Bench, left");
+    h.row({2}, 20, "Bench, right");
+    h.outlet("joined", "c1", "Shed", OutletKind::receptacle).circuits = {"c1", "c2"};
+    CHECK(row_of(h, 0) == "1: Bench, left; An outlet is also fed by 2: switch off all");
+    CHECK(row_of(h, 1) == "2: Bench, right; An outlet is also fed by 1: switch off all");
 }
 
 TEST_CASE("directory: volts stand under multi-pole circuits only") {
