@@ -34,7 +34,8 @@ struct Contents {
 // A title within a sentence: 'Hall' after another room is 'hall'; names of more than one capital stay as they are.
 std::string in_sentence(std::string title) {
     const auto upper = [](char c) { return std::isupper(static_cast<unsigned char>(c)) != 0; };
-    if (std::count_if(title.begin(), title.end(), upper) != 1 || !upper(title.front()) || title.size() < 2) return title;
+    if (std::count_if(title.begin(), title.end(), upper) != 1 || !upper(title.front()) || title.size() < 2)
+        return title;
     title.front() = static_cast<char>(std::tolower(static_cast<unsigned char>(title.front())));
     return title;
 }
@@ -54,9 +55,9 @@ Message in_sentence(Message message) {
 
 Message place_name(const std::string& place) {
     static const std::map<std::string, const char*, std::less<>> names = {
-        {"bath", tr("Bath")},         {"garage", tr("Garage")},     {"outdoors", tr("Outdoors")},
-        {"basement", tr("Basement")}, {"kitchen", tr("Kitchen")},   {"laundry", tr("Laundry")},
-        {"attic", tr("Attic")},       {"bedroom", tr("Bedroom")},   {"hall", tr("Hall")},
+        {"bath", tr("Bath")},          {"garage", tr("Garage")},      {"outdoors", tr("Outdoors")},
+        {"basement", tr("Basement")},  {"kitchen", tr("Kitchen")},    {"laundry", tr("Laundry")},
+        {"attic", tr("Attic")},        {"bedroom", tr("Bedroom")},    {"hall", tr("Hall")},
         {"living", tr("Living room")}, {"dining", tr("Dining room")},
     };
     const auto found = names.find(place);
@@ -65,20 +66,34 @@ Message place_name(const std::string& place) {
 
 Message duty_name(Duty duty) {
     switch (duty) {
-        case Duty::range: return {tr("Range"), {}};
-        case Duty::cooktop: return {tr("Cooktop"), {}};
-        case Duty::oven: return {tr("Oven"), {}};
-        case Duty::dryer: return {tr("Dryer"), {}};
-        case Duty::water_heater: return {tr("Water heater"), {}};
-        case Duty::heating: return {tr("Heating"), {}};
-        case Duty::cooling: return {tr("Air conditioning"), {}};
-        case Duty::heat_pump: return {tr("Heat pump"), {}};
-        case Duty::motor: return {tr("Motor"), {}};
-        case Duty::ev: return {tr("Vehicle charging"), {}};
-        case Duty::sign: return {tr("Sign"), {}};
-        case Duty::show_window: return {tr("Show window"), {}};
-        case Duty::welder: return {tr("Welder"), {}};
-        default: return {};
+        case Duty::range:
+            return {tr("Range"), {}};
+        case Duty::cooktop:
+            return {tr("Cooktop"), {}};
+        case Duty::oven:
+            return {tr("Oven"), {}};
+        case Duty::dryer:
+            return {tr("Dryer"), {}};
+        case Duty::water_heater:
+            return {tr("Water heater"), {}};
+        case Duty::heating:
+            return {tr("Heating"), {}};
+        case Duty::cooling:
+            return {tr("Air conditioning"), {}};
+        case Duty::heat_pump:
+            return {tr("Heat pump"), {}};
+        case Duty::motor:
+            return {tr("Motor"), {}};
+        case Duty::ev:
+            return {tr("Vehicle charging"), {}};
+        case Duty::sign:
+            return {tr("Sign"), {}};
+        case Duty::show_window:
+            return {tr("Show window"), {}};
+        case Duty::welder:
+            return {tr("Welder"), {}};
+        default:
+            return {};
     }
 }
 
@@ -125,7 +140,9 @@ private:
     }
 
     // A single outlet with a single load is that load's own circuit, cord or not.
-    bool only_load() const { return network_.outlets_on(circuit_).size() == 1 && network_.loads_on(circuit_).size() == 1; }
+    bool only_load() const {
+        return network_.outlets_on(circuit_).size() == 1 && network_.loads_on(circuit_).size() == 1;
+    }
 
     void add_outlet(std::size_t index) {
         const Outlet& outlet = survey_.outlets[index];
@@ -137,8 +154,8 @@ private:
         bool told = false;
         for (const std::size_t load : network_.loads_at(index)) {
             const Load& thing = survey_.loads[load];
-            const bool tells = notable(thing) || (!load_name(thing).empty() &&
-                                                  (only_load() || outlet.kind == OutletKind::equipment));
+            const bool tells =
+                notable(thing) || (!load_name(thing).empty() && (only_load() || outlet.kind == OutletKind::equipment));
             if (tells) add_equipment(load_name(thing), room);
             told = told || tells;
         }
@@ -267,7 +284,8 @@ Message equipment_text(const Contents& contents, const Detail& detail, bool firs
 
 Message label_text(const std::vector<std::string>& labels, std::size_t most) {
     Message text;
-    for (std::size_t i = 0; i < std::min(most, labels.size()); ++i) text = comma(std::move(text), verbatim(in_sentence(labels[i])));
+    for (std::size_t i = 0; i < std::min(most, labels.size()); ++i)
+        text = comma(std::move(text), verbatim(in_sentence(labels[i])));
     return text;
 }
 
@@ -282,7 +300,8 @@ Message floor_text(const std::set<std::string>& floors) {
 using Group = std::vector<std::size_t>;  // positions of circuits whose texts are alike
 
 // Composed texts that are alike, or like a purpose; each group in order.
-std::vector<Group> groups_alike(const Network& network, const std::vector<std::size_t>& circuits, const std::vector<Message>& texts) {
+std::vector<Group> groups_alike(const Network& network, const std::vector<std::size_t>& circuits,
+                                const std::vector<Message>& texts) {
     std::map<std::string, Group> by_text;
     std::map<std::string, int> purposes;
     for (std::size_t i = 0; i < circuits.size(); ++i) {
@@ -299,13 +318,15 @@ std::vector<Group> groups_alike(const Network& network, const std::vector<std::s
 }
 
 // Of the details, the first that sets a group's texts apart from each other and from the rest, else the best.
-void set_apart(const Network& network, const std::vector<std::size_t>& circuits, const Group& group, std::vector<Message>& texts) {
+void set_apart(const Network& network, const std::vector<std::size_t>& circuits, const Group& group,
+               std::vector<Message>& texts) {
     std::set<std::string> others;
     for (std::size_t i = 0; i < texts.size(); ++i)
         if (std::find(group.begin(), group.end(), i) == group.end()) others.insert(plain_form(texts[i]));
     std::size_t most = 0;
     std::vector<Message> best;
-    for (const Detail& detail : {Detail{}, Detail{true}, Detail{true, true}, Detail{false, false, 1}, Detail{false, false, 2}, Detail{true, true, 2}}) {
+    for (const Detail& detail : {Detail{}, Detail{true}, Detail{true, true}, Detail{false, false, 1},
+                                 Detail{false, false, 2}, Detail{true, true, 2}}) {
         std::vector<Message> tried;
         std::set<std::string> different;
         for (const std::size_t i : group) {

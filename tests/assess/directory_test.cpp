@@ -194,7 +194,8 @@ TEST_CASE("directory: composed texts of a panel are all different") {
         const std::string n = std::to_string(space);
         h.breaker("MAIN", {space}, 20);
         h.circuit("c" + n, "");
-        h.outlet("o" + n, "c" + n, space % 3 ? "Office" : "Hall", space % 2 ? OutletKind::receptacle : OutletKind::lighting);
+        h.outlet("o" + n, "c" + n, space % 3 ? "Office" : "Hall",
+                 space % 2 ? OutletKind::receptacle : OutletKind::lighting);
         if (space % 5 == 0) h.outlets.back().label = "north wall";
     }
     std::set<std::string> texts;
@@ -207,7 +208,8 @@ TEST_CASE("directory: spare only where recorded, space only where looked, else n
     h.breaker("MAIN", {1}, 20).state = BreakerState::spare;
     h.breaker("MAIN", {2}, 20).old_label = "Spare";
     h.panels[0].empty_spaces = std::vector<int>{4};
-    CHECK(rows_of(h) == std::vector<std::string>{"1: Spare", "2: Not traced: treat as live", "3: Not seen", "4: Space", "5: Not seen"});
+    CHECK(rows_of(h) == std::vector<std::string>{"1: Spare", "2: Not traced: treat as live", "3: Not seen", "4: Space",
+                                                 "5: Not seen"});
     h.panels[0].all_breakers_entered = true;
     CHECK(row_of(h, 2) == "3: Space");
 }

@@ -15,7 +15,9 @@ const RuleBook& book() {
     return built_in;
 }
 
-std::vector<Finding> findings_of(const Building& building) { return label_findings(network_of(building.survey()), book()); }
+std::vector<Finding> findings_of(const Building& building) {
+    return label_findings(network_of(building.survey()), book());
+}
 
 /// "rule of", for one circuit or more with these texts.
 std::vector<std::string> rules_for(const std::vector<std::string>& texts) {
@@ -38,70 +40,116 @@ using Found = std::vector<std::string>;
 }  // namespace
 
 TEST_CASE("labels: a well described panel gives nothing") {
-    CHECK(rules_for({"Kitchen counter, east wall", "Dishwasher and disposer", "Hall, stair and cellar lighting", "Men's room", "Guest bath", "Range"})
+    CHECK(rules_for({"Kitchen counter, east wall", "Dishwasher and disposer", "Hall, stair and cellar lighting",
+                     "Men's room", "Guest bath", "Range"})
               .empty());
 }
 
 TEST_CASE("label-vague: fires where nothing is left after generic words") {
-    for (const char* text : {"Lights", "Plugs", "Misc.", "misc", "MISC. PLUGS", "Other", "General", "general lighting", "?", "??", "Lights & plugs",
-                             "Plugs/Lights", "Receptacles", "Outlets 2", "20A outlets", "Lights?", "various", "Luces", "Enchufes varios", "Contactos",
-                             "Alumbrado general", "Iluminación", "Otros circuitos", "-", "room lights", "Wall plugs", "n/a"}) {
+    for (const char* text : {"Lights",
+                             "Plugs",
+                             "Misc.",
+                             "misc",
+                             "MISC. PLUGS",
+                             "Other",
+                             "General",
+                             "general lighting",
+                             "?",
+                             "??",
+                             "Lights & plugs",
+                             "Plugs/Lights",
+                             "Receptacles",
+                             "Outlets 2",
+                             "20A outlets",
+                             "Lights?",
+                             "various",
+                             "Luces",
+                             "Enchufes varios",
+                             "Contactos",
+                             "Alumbrado general",
+                             "Iluminación",
+                             "Otros circuitos",
+                             "-",
+                             "room lights",
+                             "Wall plugs",
+                             "n/a"}) {
         INFO(text);
         CHECK(fires("label-vague", text));
     }
 }
 
 TEST_CASE("label-vague: does not fire where anything is said") {
-    for (const char* text : {"Kitchen", "Hall lights", "Kitchen?", "TV", "Basement plugs", "Upstairs lights", "Wall oven", "Luces de cocina",
-                             "Contactos recámara", "Light well pump", "Utility room", "Living room plugs", "Plug-in heater", "Receptacle, porch",
-                             "General store", "Otros: taller"}) {
+    for (const char* text :
+         {"Kitchen", "Hall lights", "Kitchen?", "TV", "Basement plugs", "Upstairs lights", "Wall oven",
+          "Luces de cocina", "Contactos recámara", "Light well pump", "Utility room", "Living room plugs",
+          "Plug-in heater", "Receptacle, porch", "General store", "Otros: taller"}) {
         INFO(text);
         CHECK_FALSE(fires("label-vague", text));
     }
 }
 
 TEST_CASE("label-transient: names a person, a relation, a tenancy or a passing use") {
-    for (const char* text : {"Bob's room", "Anna's bedroom", "Bob’s lamp", "Mike bedroom", "Mom's office", "Grandma", "kids' room", "Kids bedroom", "Tenant",
-                             "tenant's kitchen", "Rental suite", "Christmas lights", "Temporary freezer", "Zelda's den", "Cuarto de Juan", "Recámara de mamá",
-                             "Inquilino", "Luces de Navidad", "heater (for now)", "Sarah and Tom"}) {
+    for (const char* text :
+         {"Bob's room",       "Anna's bedroom",   "Bob’s lamp",        "Mike bedroom",     "Mom's office",
+          "Grandma",          "kids' room",       "Kids bedroom",      "Tenant",           "tenant's kitchen",
+          "Rental suite",     "Christmas lights", "Temporary freezer", "Zelda's den",      "Cuarto de Juan",
+          "Recámara de mamá", "Inquilino",        "Luces de Navidad",  "heater (for now)", "Sarah and Tom"}) {
         INFO(text);
         CHECK(fires("label-transient", text));
     }
 }
 
 TEST_CASE("label-transient: roles, places and things pass") {
-    for (const char* text : {"Men's room", "Women's room", "King's Road lamp", "Master bedroom", "Guest bath", "TV", "Manager's office", "Butler's pantry",
-                             "Janitor's closet", "Nurses' station", "St. John's chapel", "James Street sign", "Santa Maria hall", "Kitchen", "Driver's side door",
-                             "Boys' room", "Will call window", "Jack post", "Bill counter", "In-law suite", "Owner's suite", "Parking", "horse's stall",
-                             "Sons workshop", "Mark reader", "Living room", "Art room", "Party room", "Calle Juárez, farol"}) {
+    for (const char* text : {"Men's room",         "Women's room",
+                             "King's Road lamp",   "Master bedroom",
+                             "Guest bath",         "TV",
+                             "Manager's office",   "Butler's pantry",
+                             "Janitor's closet",   "Nurses' station",
+                             "St. John's chapel",  "James Street sign",
+                             "Santa Maria hall",   "Kitchen",
+                             "Driver's side door", "Boys' room",
+                             "Will call window",   "Jack post",
+                             "Bill counter",       "In-law suite",
+                             "Owner's suite",      "Parking",
+                             "horse's stall",      "Sons workshop",
+                             "Mark reader",        "Living room",
+                             "Art room",           "Party room",
+                             "Calle Juárez, farol"}) {
         INFO(text);
         CHECK_FALSE(fires("label-transient", text));
     }
 }
 
 TEST_CASE("label-abbreviation: fires on what the card cannot explain") {
-    for (const char* text : {"MCC feed", "DR outlets", "XQR pump", "Bsr. lamp", "Htr. room", "KTCHN counter", "SD hall"}) {
+    for (const char* text :
+         {"MCC feed", "DR outlets", "XQR pump", "Bsr. lamp", "Htr. room", "KTCHN counter", "SD hall"}) {
         INFO(text);
         CHECK(fires("label-abbreviation", text));
     }
 }
 
 TEST_CASE("label-abbreviation: does not fire on words, on what everybody reads, or on what the card explains") {
-    for (const char* text : {"TV", "USB receptacle, desk", "HVAC", "A/C, attic", "GFCI receptacle, bath", "KITCHEN COUNTER", "Kitchen No. 2", "NE bedroom",
-                             "Bath.", "EV charger, garage", "W/D closet", "Recept. hall", "Leg A lamp", "Room 12B", "PC desk", "Gym", "Well pump 1.5 HP"}) {
+    for (const char* text :
+         {"TV", "USB receptacle, desk", "HVAC", "A/C, attic", "GFCI receptacle, bath", "KITCHEN COUNTER",
+          "Kitchen No. 2", "NE bedroom", "Bath.", "EV charger, garage", "W/D closet", "Recept. hall", "Leg A lamp",
+          "Room 12B", "PC desk", "Gym", "Well pump 1.5 HP"}) {
         INFO(text);
         CHECK_FALSE(fires("label-abbreviation", text));
     }
 }
 
-TEST_CASE("label-abbreviation: ids of panels explain themselves") { CHECK_FALSE(fires("label-abbreviation", "MAIN vault lamp")); }
+TEST_CASE("label-abbreviation: ids of panels explain themselves") {
+    CHECK_FALSE(fires("label-abbreviation", "MAIN vault lamp"));
+}
 
 TEST_CASE("label-duplicate: two rows alike, each named") {
-    CHECK(rules_for({"Bedroom", "Attic fan", "bedroom."}) == Found{"label-duplicate circuit:c1", "label-duplicate circuit:c3"});
+    CHECK(rules_for({"Bedroom", "Attic fan", "bedroom."}) ==
+          Found{"label-duplicate circuit:c1", "label-duplicate circuit:c3"});
     CHECK(rules_for({"Bedroom 1", "Bedroom 2"}).empty());
 }
 
-TEST_CASE("label-duplicate: circuits of one row, one circuit on two breakers, and rows of two panels are no duplicates") {
+TEST_CASE(
+    "label-duplicate: circuits of one row, one circuit on two breakers, and rows of two panels are no duplicates") {
     Building h = example::empty_house(8);
     h.row({1, 3}, 20, "Kitchen counter");
     h.circuit("second", "Kitchen counter");
@@ -163,15 +211,15 @@ TEST_CASE("label-spare-unmarked: called spare, and not recorded so") {
 TEST_CASE("label-old-directory: one line a panel, wrong where tracing proves it") {
     Building h = example::empty_house(12);
     h.row({1}, 20, "Kitchen counter");
-    h.breakers.back().old_label = "Garage";        // wrong
+    h.breakers.back().old_label = "Garage";  // wrong
     h.row({2}, 20, "Range");
-    h.breakers.back().old_label = "Stove";         // another word for it
+    h.breakers.back().old_label = "Stove";  // another word for it
     h.row({3}, 20, "Attic fan");
-    h.breakers.back().old_label = "lights";        // says nothing
+    h.breakers.back().old_label = "lights";  // says nothing
     h.row({4}, 20, "Porch lamp", "told");
-    h.breakers.back().old_label = "Freezer";       // not proved
+    h.breakers.back().old_label = "Freezer";  // not proved
     h.row({5}, 20, "Sump pump");
-    h.breakers.back().old_label = "Spare";         // wrong
+    h.breakers.back().old_label = "Spare";  // wrong
     const auto findings = findings_of(h);
     REQUIRE(findings.size() == 1);
     CHECK(findings[0].rule == "label-old-directory");

@@ -71,7 +71,9 @@ struct Folder {
     }
     ~Folder() { fs::remove_all(path); }
     std::string file(const std::string& name) const { return path / name; }
-    std::size_t files() const { return static_cast<std::size_t>(std::distance(fs::directory_iterator(path), fs::directory_iterator())); }
+    std::size_t files() const {
+        return static_cast<std::size_t>(std::distance(fs::directory_iterator(path), fs::directory_iterator()));
+    }
 };
 
 struct Result {
@@ -112,7 +114,11 @@ TEST_CASE("card: without -o, or with -o -, the directory is printed as text") {
 
 TEST_CASE("card: the ending of the name says what is painted, in any case") {
     const Folder folder;
-    const std::pair<const char*, const char*> starts[] = {{"card.pdf", "%PDF"}, {"card.PNG", "\x89PNG"}, {"card.svg", "<?xml"}, {"card.html", "<!doctype"}, {"card.txt", "MAIN"}};
+    const std::pair<const char*, const char*> starts[] = {{"card.pdf", "%PDF"},
+                                                          {"card.PNG", "\x89PNG"},
+                                                          {"card.svg", "<?xml"},
+                                                          {"card.html", "<!doctype"},
+                                                          {"card.txt", "MAIN"}};
     for (const auto& [name, start] : starts) {
         CardOptions options = options_for(folder);
         options.output = folder.file(name);
@@ -185,7 +191,9 @@ TEST_CASE("card --json: the keys of the contract, on every row") {
             CHECK(row.contains(key));
         }
     const auto& kitchen = main["rows"][0];
-    CHECK(kitchen == nlohmann::json::parse(R"({"spaces": [1], "halves": [], "text": "Kitchen counter", "under": null, "amps": 20.0, "poles": 1,
+    CHECK(kitchen ==
+          nlohmann::json::parse(
+              R"({"spaces": [1], "halves": [], "text": "Kitchen counter", "under": null, "amps": 20.0, "poles": 1,
         "legs": ["A"], "guards": ["arc", "ground"], "neutral": "N1", "traced": true, "claimed": false, "changed": null})"));
     const auto& dryer = main["rows"][1];
     CHECK(dryer["spaces"] == nlohmann::json::parse("[2, 4]"));
@@ -220,7 +228,8 @@ TEST_CASE("card: papers by name and the pocket by measure") {
     CHECK(paper_choice("a4")->paper == a4_paper);
     CHECK(paper_choice("half-letter")->paper == half_letter_paper);
     CHECK(paper_choice("140x200.5mm")->cut == Paper{140, 200.5});
-    for (const char* wrong : {"", "mm", "x", "xmm", "140x", "140x200", "nanxnanmm", "infxinfmm", "140x200cm", "-140x200mm", "140x200x3mm", "9999x200mm"}) {
+    for (const char* wrong : {"", "mm", "x", "xmm", "140x", "140x200", "nanxnanmm", "infxinfmm", "140x200cm",
+                              "-140x200mm", "140x200x3mm", "9999x200mm"}) {
         INFO(wrong);
         CHECK_FALSE(paper_choice(wrong).has_value());
     }

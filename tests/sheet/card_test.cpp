@@ -31,11 +31,15 @@ struct Ink {
 Ink ink_on_page(const TextMark& text) {
     const InkExtent ink = ink_extent(text.text, text.style);
     const double width = text_width(text.text, text.style);
-    const double x = text.align == Align::left ? text.x : text.align == Align::right ? text.x - width : text.x - width / 2;
+    const double x = text.align == Align::left    ? text.x
+                     : text.align == Align::right ? text.x - width
+                                                  : text.x - width / 2;
     return {x + ink.left, x + ink.right, text.baseline + ink.top, text.baseline + ink.bottom};
 }
 
-bool overlap(const Ink& a, const Ink& b) { return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom; }
+bool overlap(const Ink& a, const Ink& b) {
+    return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+}
 
 constexpr double hair = 0.05;  // rounding of font outlines, mm
 
@@ -104,16 +108,22 @@ CardChoice pocket(double width, double height) {
 }  // namespace
 
 TEST_CASE("card: every text stays in its room and off every other, from 8 to 84 spaces") {
-    for (const Survey& survey : {example::house(), example::small_panel(), example::full_panel(24), example::full_panel(42), example::full_panel(84),
-                                 example::tandems(), example::column(12), example::long_texts(8), example::long_texts(24), example::long_texts(42)})
-        for (const CardChoice& choice : {CardChoice{}, pocket(132, 206), pocket(140, 250), pocket(160, 190)}) check_texts(card_of(survey, choice));
+    for (const Survey& survey :
+         {example::house(), example::small_panel(), example::full_panel(24), example::full_panel(42),
+          example::full_panel(84), example::tandems(), example::column(12), example::long_texts(8),
+          example::long_texts(24), example::long_texts(42)})
+        for (const CardChoice& choice : {CardChoice{}, pocket(132, 206), pocket(140, 250), pocket(160, 190)})
+            check_texts(card_of(survey, choice));
 }
 
 TEST_CASE("card: the same in Spanish") {
-    for (const Survey& survey : {example::house(), example::tandems(), example::full_panel(42)}) check_texts(card_of(survey, {}, Words::in("es")));
+    for (const Survey& survey : {example::house(), example::tandems(), example::full_panel(42)})
+        check_texts(card_of(survey, {}, Words::in("es")));
 }
 
-TEST_CASE("card: the narrowest card keeps its texts apart") { check_texts(card_of(example::house(), pocket(least_cut.width, 206))); }
+TEST_CASE("card: the narrowest card keeps its texts apart") {
+    check_texts(card_of(example::house(), pocket(least_cut.width, 206)));
+}
 
 TEST_CASE("card: 24 spaces on one card, 42 on two, 84 on several") {
     CHECK(card_of(example::full_panel(8)).pages.size() == 1);
@@ -139,7 +149,8 @@ TEST_CASE("card: every space of a panel stands on exactly one card") {
         for (int space = 1; space <= spaces; ++space) {
             int count = 0;
             for (const Page& page : sheet.pages)
-                for (const TextMark& text : texts_of(page)) count += text.text == std::to_string(space) && text.style.points == 12;
+                for (const TextMark& text : texts_of(page))
+                    count += text.text == std::to_string(space) && text.style.points == 12;
             INFO("space ", space, " of ", spaces);
             CHECK(count == 1);
         }

@@ -29,7 +29,8 @@ struct Building {
     Survey survey() const;
 };
 
-inline Breaker& Building::breaker(const std::string& panel, std::vector<int> spaces, double amps, std::vector<char> halves) {
+inline Breaker& Building::breaker(const std::string& panel, std::vector<int> spaces, double amps,
+                                  std::vector<char> halves) {
     Breaker made;
     made.panel = panel;
     made.spaces = std::move(spaces);
@@ -55,7 +56,8 @@ inline void Building::row(std::vector<int> spaces, double amps, const std::strin
     circuit(fmt::format("c{}", circuits.size() + 1), purpose, how);
 }
 
-inline Outlet& Building::outlet(const std::string& id, const std::string& circuit, const std::string& room, OutletKind kind) {
+inline Outlet& Building::outlet(const std::string& id, const std::string& circuit, const std::string& room,
+                                OutletKind kind) {
     Outlet made;
     made.id = id;
     made.circuits = {circuit};
@@ -174,8 +176,13 @@ inline Survey small_panel() {
 
 /// Every space a circuit, long texts among them.
 inline Survey full_panel(int spaces) {
-    static const char* const texts[] = {"Kitchen counter, east wall", "Hall, stair and cellar lighting", "Refrigerator", "Bath receptacles, upstairs",
-                                        "Living room receptacles, street side and window bay", "Garage door opener and receptacles", "Attic fan"};
+    static const char* const texts[] = {"Kitchen counter, east wall",
+                                        "Hall, stair and cellar lighting",
+                                        "Refrigerator",
+                                        "Bath receptacles, upstairs",
+                                        "Living room receptacles, street side and window bay",
+                                        "Garage door opener and receptacles",
+                                        "Attic fan"};
     Building h = empty_house(spaces);
     for (int space = 1; space <= spaces; ++space) {
         if (space % 8 == 3 && space + 2 <= spaces) {
@@ -196,7 +203,8 @@ inline Survey tandems() {
     for (const int space : {1, 2, 4})
         for (const char half : {'a', 'b'}) {
             h.breaker("MAIN", {space}, 15, {half});
-            h.circuit(fmt::format("t{}{}", space, half), half == 'a' ? "Bath and hall" : "Porch", space == 4 ? "told" : "switching");
+            h.circuit(fmt::format("t{}{}", space, half), half == 'a' ? "Bath and hall" : "Porch",
+                      space == 4 ? "told" : "switching");
         }
     h.breaker("MAIN", {3, 5}, 30, {'b', 'a'});
     h.circuit("pump", "Well pump");
@@ -218,7 +226,8 @@ inline Survey tandems() {
 inline Survey column(int spaces) {
     Building h = empty_house(spaces);
     h.panels[0].numbering = Numbering::single_column;
-    for (int space = 1; space <= spaces; ++space) h.row({space}, 20, fmt::format("Stall {} receptacles and lighting", space));
+    for (int space = 1; space <= spaces; ++space)
+        h.row({space}, 20, fmt::format("Stall {} receptacles and lighting", space));
     return h.survey();
 }
 
@@ -231,8 +240,12 @@ inline Survey long_texts(int spaces) {
     h.panels[0].title = "Main distribution panel of the west wing";
     h.panels[0].location = "cellar stair, behind the door to the coal room";
     for (int space = 1; space <= spaces; ++space)
-        h.row({space}, 20, fmt::format("Receptacles along the north and the east wall of room {}, with the window bay, the closet and the heater "
-                                       "below the stair", space), space % 3 == 0 ? "told" : "switching");
+        h.row({space}, 20,
+              fmt::format("Receptacles along the north and the east wall of room {}, with the window bay, the closet "
+                          "and the heater "
+                          "below the stair",
+                          space),
+              space % 3 == 0 ? "told" : "switching");
     return h.survey();
 }
 

@@ -32,7 +32,8 @@ std::string told_by(const std::string& command, const Bytes& bytes) {
     close(file);
     std::ofstream(path, std::ios::binary) << bytes;
     std::string text;
-    if (FILE* pipe = popen((command + " " + path + (command.starts_with("pdftotext") ? " -" : "") + " 2>/dev/null").c_str(), "r")) {
+    if (FILE* pipe = popen(
+            (command + " " + path + (command.starts_with("pdftotext") ? " -" : "") + " 2>/dev/null").c_str(), "r")) {
         char piece[4096];
         for (std::size_t read; (read = fread(piece, 1, sizeof piece, pipe)) > 0;) text.append(piece, read);
         pclose(pipe);
@@ -83,7 +84,8 @@ TEST_CASE("paint: the words of a PDF can be selected") {
         MESSAGE("skipped: poppler-utils are absent");
         return;
     }
-    for (const char* words : {"MULTIPLE SOURCES OF POWER", "Not traced:", "Laundry receptacle", "5 and 7 off together", "Do not switch on 18"})
+    for (const char* words : {"MULTIPLE SOURCES OF POWER", "Not traced:", "Laundry receptacle", "5 and 7 off together",
+                              "Do not switch on 18"})
         CHECK(text.find(words) != std::string::npos);
 }
 
@@ -130,8 +132,10 @@ TEST_CASE("paint: plain text fits 80 columns and says what the card says") {
         for (const char c : line) columns += (static_cast<unsigned char>(c) & 0xc0) != 0x80;
         CHECK(columns <= 80);
     }
-    for (const char* words : {"21     A    15 A   Not traced: treat as live", "[?] Bath receptacle", "N1: 5 and 7 off together",
-                              "WARNING: Do not switch on 18.", "Feeder to Workshop; panel SHOP, garage", "13 of 16 traced", "ASK before switching off 14"}) {
+    for (const char* words :
+         {"21     A    15 A   Not traced: treat as live", "[?] Bath receptacle", "N1: 5 and 7 off together",
+          "WARNING: Do not switch on 18.", "Feeder to Workshop; panel SHOP, garage", "13 of 16 traced",
+          "ASK before switching off 14"}) {
         INFO(words);
         CHECK(text.find(words) != Bytes::npos);
     }
