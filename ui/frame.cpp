@@ -38,9 +38,9 @@ private:
     std::function<void(std::string)> open_;
 };
 
-class Frame final : public wxFrame {
+class SurveyFrame final : public wxFrame {
 public:
-    Frame(const Words& words, const std::optional<std::string>& file)
+    SurveyFrame(const Words& words, const std::optional<std::string>& file)
         : wxFrame(nullptr, wxID_ANY, "doorcard", wxDefaultPosition, wxDefaultSize), words_(words) {
         SetInitialSize(FromDIP(wxSize(900, 960)));
         add_menus();
@@ -56,15 +56,15 @@ private:
 
     void add_menus() {
         auto* file = new wxMenu;
-        add(file, say(tr("&Open...")) + "\tCtrl+O", &Frame::ask_for_file);
-        again_ = add(file, say(tr("Open &again")) + "\tF5", &Frame::open_again);
+        add(file, say(tr("&Open...")) + "\tCtrl+O", &SurveyFrame::ask_for_file);
+        again_ = add(file, say(tr("Open &again")) + "\tF5", &SurveyFrame::open_again);
         again_->Enable(false);
         file->AppendSeparator();
-        add(file, say(tr("&Quit")) + "\tCtrl+Q", &Frame::quit);
+        add(file, say(tr("&Quit")) + "\tCtrl+Q", &SurveyFrame::quit);
         auto* view = new wxMenu;
-        add(view, say(tr("&Larger")) + "\tCtrl++", &Frame::larger);
-        add(view, say(tr("&Smaller")) + "\tCtrl+-", &Frame::smaller);
-        add(view, say(tr("&Actual size")) + "\tCtrl+0", &Frame::actual_size);
+        add(view, say(tr("&Larger")) + "\tCtrl++", &SurveyFrame::larger);
+        add(view, say(tr("&Smaller")) + "\tCtrl+-", &SurveyFrame::smaller);
+        add(view, say(tr("&Actual size")) + "\tCtrl+0", &SurveyFrame::actual_size);
         view->AppendSeparator();
         as_text_ = view->AppendCheckItem(wxID_ANY, say(tr("Card as &text")) + "\tCtrl+T");
         Bind(
@@ -76,7 +76,7 @@ private:
         add_key_for_larger();
     }
 
-    wxMenuItem* add(wxMenu* menu, const wxString& label, void (Frame::*act)()) {
+    wxMenuItem* add(wxMenu* menu, const wxString& label, void (SurveyFrame::*act)()) {
         wxMenuItem* item = menu->Append(wxID_ANY, label);
         Bind(
             wxEVT_MENU, [this, act](wxCommandEvent&) { (this->*act)(); }, item->GetId());
@@ -110,10 +110,9 @@ private:
         view_ = new_card_view(this, [this] { say_state(); });
         text_ = new wxTextCtrl(this, wxID_ANY, "", wxDefaultPosition, wxDefaultSize,
                                wxTE_MULTILINE | wxTE_READONLY | wxTE_WORDWRAP | wxBORDER_NONE);
-        text_->SetMargins(FromDIP(12), FromDIP(12));
         text_->SetFont(wxFont(wxFontInfo(11).Family(wxFONTFAMILY_TELETYPE)));
         GetSizer()->Add(view_->window(), wxSizerFlags(1).Expand());
-        GetSizer()->Add(text_, wxSizerFlags(1).Expand());
+        GetSizer()->Add(text_, wxSizerFlags(1).Expand().Border(wxALL, FromDIP(12)));
     }
 
     void add_foot() {
@@ -153,8 +152,8 @@ private:
     }
 
     std::string complaints() const {
-        std::string lines = words_.count("{0} complaint about this file; there is no card of it yet.",
-                                         "{0} complaints about this file; there is no card of it yet.",
+        std::string lines = words_.count(trn("{0} complaint about this file; there is no card of it yet.",
+                                             "{0} complaints about this file; there is no card of it yet."),
                                          static_cast<long>(shown_.complaints.size())) +
                             "\n\n";
         for (const std::string& complaint : shown_.complaints) lines += complaint + "\n";
@@ -177,7 +176,7 @@ private:
     void say_state() {
         const auto pages = static_cast<long>(shown_.card.pages.size());
         const std::string zoom = std::to_string(std::lround(100 * view_->zoom())) + " %";
-        SetStatusText(wide(pages > 0 ? words_.count("{0} page", "{0} pages", pages) + ", " + zoom : ""), 1);
+        SetStatusText(wide(pages > 0 ? words_.count(trn("{0} page", "{0} pages"), pages) + ", " + zoom : ""), 1);
     }
 
     Words words_;
@@ -191,6 +190,6 @@ private:
 
 }  // namespace
 
-wxFrame* new_frame(const Words& words, const std::optional<std::string>& file) { return new Frame(words, file); }
+wxFrame* new_frame(const Words& words, const std::optional<std::string>& file) { return new SurveyFrame(words, file); }
 
 }  // namespace doorcard

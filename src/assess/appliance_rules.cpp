@@ -36,7 +36,7 @@ void judge_cord_load(const Reckoned& all, std::size_t c, Amperes rating, std::ve
         if (!exceeds(amps, most)) continue;
         most = amps;
         worst = &load;
-        certain = load.load->continuous.value_or(false) || (measured && exceeds(*measured, limit));
+        certain = load.continuous || (measured && exceeds(*measured, limit));
     }
     if (!worst) return;
     Finding finding = begin_finding("cord-load-over-80", certain ? Severity::caution : Severity::notice,
@@ -65,15 +65,17 @@ bool feeds_portable_or_lighting(const Reckoned& all, std::size_t c) {
 void judge_fixed_loads(const Reckoned& all, std::size_t c, Amperes rating, std::vector<Finding>& findings) {
     if (!feeds_portable_or_lighting(all, c)) return;
     const Amperes limit = all.book.figure("fixed-share") * rating;
-    std::map<char, Amperes> legs;
+    const PanelSupply* supply = supply_of_circuit(all.network, c);
+    if (!supply) return;
+    LegSums sums;
     bool certain = false;
     for (const PlacedLoad& load : all.placed.on_circuit[c]) {
         if (load.cord || !load.load || load.duty() == Duty::lighting || !load.current.known()) continue;
-        for (const char leg : load.current.legs) legs[leg] += load.current.total() * load.count;
-        certain = certain || load.load->continuous.value_or(false) || measured_load(all, *load.load);
+        sums.add(load.current, *supply, load.count);
+        certain = certain || load.continuous || measured_load(all, *load.load);
     }
     Amperes most(0);
-    for (const auto& [letter, amps] : legs) most = std::max(most, amps);
+    for (const char leg : all.network.circuit_legs(c)) most = std::max(most, sums.amps(leg));
     if (!exceeds(most, limit)) return;
     Finding finding = begin_finding("fixed-over-50", certain ? Severity::caution : Severity::notice, Basis::required,
                                     address_of(all.network, {ThingKind::circuit, c}));

@@ -57,15 +57,17 @@ public:
         set_scale_ = cooking_scale(set_, supply, book);
     }
 
-    LegDemand leg(char letter, double factor) const {
+    LegDemand leg(char letter) const {
         LegDemand demand;
         const auto all = [](const PlacedLoad&) { return true; };
         const auto without_minimum = [](const PlacedLoad& load) { return !load.has_minimum_circuit(); };
-        demand.continuous = sum(letter, true, all);
-        demand.noncontinuous = sum(letter, false, all);
-        demand.cords = cords(letter);
-        demand.required = sum(letter, false, without_minimum) + factor * sum(letter, true, without_minimum) +
-                          motor_extra(letter) + minimum_circuits(letter);
+        demand.continuous_sum = sum(letter, true, all);
+        demand.noncontinuous_sum = sum(letter, false, all);
+        demand.continuous_bare = sum(letter, true, without_minimum);
+        demand.noncontinuous_bare = sum(letter, false, without_minimum);
+        demand.cord_sum = cords(letter);
+        demand.largest_motor = largest_motor(letter);
+        demand.minimum_circuits = minimum_circuits(letter);
         return demand;
     }
 
@@ -74,10 +76,10 @@ private:
     double scale(const PlacedLoad& load) const { return in_set(load) ? set_scale_ : 1; }
     bool runs_alone(const PlacedLoad& load) const { return !in_occupancy_ && load.cord && !load.continuous; }
 
-    /// The size of the phasor sum of a class on a leg. In dwellings only the largest noncontinuous cord appliance is in
+    /// The phasor sum of a class on a leg. In dwellings only the largest noncontinuous cord appliance is in
     /// it.
     template <class Which>
-    Amperes sum(char letter, bool continuous, Which which) const {
+    LegSums::Pair sum(char letter, bool continuous, Which which) const {
         LegSums sums;
         const PlacedLoad* largest = continuous ? nullptr : largest_cord(letter, which);
         for (const PlacedLoad& load : loads_) {
@@ -87,7 +89,7 @@ private:
             else if (is_part_of(load, largest))
                 sums.add(load.current, supply_, 1, scale(load));
         }
-        return sums.amps(letter);
+        return sums.leg(letter);
     }
 
     /// A cooking set is one appliance.
@@ -118,11 +120,11 @@ private:
         return whole;
     }
 
-    Amperes cords(char letter) const {
+    LegSums::Pair cords(char letter) const {
         LegSums sums;
         for (const PlacedLoad& load : loads_)
             if (load.cord && on_leg(load, letter)) sums.add(load.current, supply_, load.count);
-        return sums.amps(letter);
+        return sums.leg(letter);
     }
 
     Amperes minimum_circuits(char letter) const {
@@ -132,15 +134,11 @@ private:
         return sum;
     }
 
-    /// 0.25 of the largest fixed motor over 1/8 hp that is not continuous, where the circuit has a second appliance.
-    Amperes motor_extra(char letter) const {
-        double appliances = 0;
-        for (const PlacedLoad& load : loads_) appliances += load.count;
-        if (appliances < 2) return Amperes(0);
+    Amperes largest_motor(char letter) const {
         Amperes largest(0);
         for (const PlacedLoad& load : loads_)
             if (counts_as_motor(load) && on_leg(load, letter)) largest = std::max(largest, motor_amps(load));
-        return book_.figure("motor-extra") * largest;
+        return largest;
     }
 
     bool counts_as_motor(const PlacedLoad& load) const {
@@ -165,7 +163,7 @@ template <class Measure>
 const LegDemand* largest_by(const std::map<char, LegDemand>& legs, Measure measure) {
     const LegDemand* largest = nullptr;
     for (const auto& [letter, demand] : legs)
-        if (!largest || exceeds(measure(demand), measure(*largest))) largest = &demand;   // of equals the first
+        if (!largest || exceeds(measure(demand), measure(*largest))) largest = &demand;  // of equals the first
     return largest;
 }
 
@@ -179,29 +177,62 @@ const LegDemand* CircuitDemand::largest_sum() const {
     return largest_by(legs, [](const LegDemand& leg) { return leg.everything(); });
 }
 
+namespace {
+
+Amperes size_of(const LegSums::Pair& sum) { return Amperes(std::hypot(std::abs(sum.first), std::abs(sum.third))); }
+
+/// The amperes that follow from the sums. 0.25 of the largest motor where there is a second appliance.
+void settle(CircuitDemand& demand, bool full_rated, const RuleBook& book) {
+    const double factor = book.figure(full_rated ? "full-rated-factor" : "continuous-factor");
+    const double motor_share = demand.appliances >= 2 ? book.figure("motor-extra") : 0;
+    for (auto& [letter, leg] : demand.legs) {
+        leg.continuous = size_of(leg.continuous_sum);
+        leg.noncontinuous = size_of(leg.noncontinuous_sum);
+        leg.cords = size_of(leg.cord_sum);
+        leg.required = size_of(leg.noncontinuous_bare) + factor * size_of(leg.continuous_bare) +
+                       motor_share * leg.largest_motor + leg.minimum_circuits;
+    }
+}
+
+void join(LegSums::Pair& sum, const LegSums::Pair& more) {
+    sum.first += more.first;
+    sum.third += more.third;
+}
+
+void join(LegDemand& leg, const LegDemand& more) {
+    join(leg.continuous_sum, more.continuous_sum);
+    join(leg.noncontinuous_sum, more.noncontinuous_sum);
+    join(leg.continuous_bare, more.continuous_bare);
+    join(leg.noncontinuous_bare, more.noncontinuous_bare);
+    join(leg.cord_sum, more.cord_sum);
+    leg.largest_motor = std::max(leg.largest_motor, more.largest_motor);
+    leg.minimum_circuits += more.minimum_circuits;
+}
+
+}  // namespace
+
 CircuitDemand circuit_demand(const std::vector<PlacedLoad>& loads, const std::string& legs, const PanelSupply* supply,
                              bool in_occupancy, bool full_rated, const RuleBook& book) {
     CircuitDemand demand;
-    demand.motors_alone = !loads.empty() && std::ranges::all_of(loads, &PlacedLoad::motor);
+    demand.motors_alone = !loads.empty() && std::ranges::all_of(loads, &PlacedLoad::motor_alone);
+    for (const PlacedLoad& load : loads) demand.appliances += load.count;
     const bool any_known = std::ranges::any_of(loads, [](const PlacedLoad& load) { return load.current.known(); });
     if (!supply || !any_known) return demand;
     const Reckoner reckoner(loads, *supply, in_occupancy, book);
-    const double factor = book.figure(full_rated ? "full-rated-factor" : "continuous-factor");
-    for (const char leg : legs) demand.legs.emplace(leg, reckoner.leg(leg, factor));
+    for (const char leg : legs) demand.legs.emplace(leg, reckoner.leg(leg));
+    settle(demand, full_rated, book);
     return demand;
 }
 
-CircuitDemand together(std::span<const CircuitDemand> circuits) {
+CircuitDemand together(std::span<const CircuitDemand> circuits, bool full_rated, const RuleBook& book) {
     CircuitDemand sum;
-    sum.motors_alone = !circuits.empty() && std::ranges::all_of(circuits, &CircuitDemand::motors_alone);
-    for (const CircuitDemand& circuit : circuits)
-        for (const auto& [letter, demand] : circuit.legs) {
-            LegDemand& leg = sum.legs[letter];
-            leg.continuous += demand.continuous;
-            leg.noncontinuous += demand.noncontinuous;
-            leg.required += demand.required;
-            leg.cords += demand.cords;
-        }
+    sum.motors_alone = std::ranges::all_of(
+        circuits, [](const CircuitDemand& circuit) { return circuit.motors_alone || circuit.appliances == 0; });
+    for (const CircuitDemand& circuit : circuits) {
+        sum.appliances += circuit.appliances;
+        for (const auto& [letter, demand] : circuit.legs) join(sum.legs[letter], demand);
+    }
+    settle(sum, full_rated, book);
     return sum;
 }
 

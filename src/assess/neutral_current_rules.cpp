@@ -74,6 +74,16 @@ LegReading legs_of(const NeutralMoment& moment) {
     return found;
 }
 
+/// The larger leg (any of equals) stands at half its rating or more.
+bool has_heavy_leg(const Reckoned& all, const SharedNeutral& neutral, const LegReading& reading) {
+    Amperes largest(0);
+    for (const auto& [leg, amps] : reading.legs) largest = std::max(largest, amps);
+    return std::ranges::any_of(reading.legs, [&](const auto& leg) {
+        const auto rating = rating_on(all, neutral, leg.first);
+        return leg.second == largest && rating && largest >= all.book.figure("neutral-imbalance-share") * *rating;
+    });
+}
+
 void judge_imbalance(const Reckoned& all, const SharedNeutral& neutral, std::optional<Amperes> ampacity,
                      const std::vector<NeutralMoment>& moments, std::vector<Finding>& findings) {
     const double limit = all.book.figure("neutral-imbalance-percent");
@@ -86,9 +96,7 @@ void judge_imbalance(const Reckoned& all, const SharedNeutral& neutral, std::opt
         for (const auto& [leg, amps] : reading.legs) legs.push_back(amps);
         const auto percent = imbalance_percent(legs);
         if (!percent || !exceeds(*percent, limit) || (worst && *percent <= *worst)) continue;
-        const auto larger = std::ranges::max_element(reading.legs, {}, [](const auto& leg) { return leg.second; });
-        const auto rating = rating_on(all, neutral, larger->first);
-        if (!rating || larger->second < all.book.figure("neutral-imbalance-share") * *rating) continue;
+        if (!has_heavy_leg(all, neutral, reading)) continue;
         worst = percent;
         carried = moment.measured ? moment.measured : moment.explained();
     }

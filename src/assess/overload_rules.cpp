@@ -11,7 +11,7 @@ namespace {
 /// What is judged against one rating: a circuit, or all circuits of a breaker together (then the breaker is named).
 struct Judged {
     Address of;
-    std::string name;
+    Message name;
     std::optional<Amperes> rating;
     bool full_rated = false;
     CircuitDemand demand;
@@ -35,11 +35,20 @@ Judged judged_circuit(const Reckoned& all, std::size_t c) {
 
 Judged judged_breaker(const Reckoned& all, std::size_t b) {
     const Network& network = all.network;
-    std::vector<CircuitDemand> demands;
-    for (const std::size_t c : network.circuits_on(b)) demands.push_back(all.demands[c]);
     const Breaker& breaker = network.survey().breakers[b];
-    return {address_of(network, {ThingKind::breaker, b}), breaker_name(network, b), breaker.amps,
-            breaker.full_rated.value_or(false),           together(demands),        all.measured_breakers[b]};
+    const bool full_rated = breaker.full_rated.value_or(false);
+    std::vector<CircuitDemand> demands;
+    Measured measured = all.measured_breakers[b];
+    for (const std::size_t c : network.circuits_on(b)) {
+        demands.push_back(all.demands[c]);
+        measured.take(all.measured[c]);  // the breaker carries at least what any of its circuits does
+    }
+    return {address_of(network, {ThingKind::breaker, b}),
+            verbatim(breaker_name(network, b)),
+            breaker.amps,
+            full_rated,
+            together(demands, full_rated, all.book),
+            measured};
 }
 
 /// Every circuit by itself, but those that share a breaker together, on the breaker.

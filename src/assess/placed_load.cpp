@@ -13,9 +13,9 @@ bool is_cord(const Load& load, const Outlet* outlet) {
     return outlet && outlet->kind == OutletKind::receptacle;
 }
 
-bool is_motor(const Load& load) {
+bool is_motor_alone(const Load& load) {
     const Duty duty = load.duty_or_general();
-    return duty == Duty::motor || duty == Duty::cooling || duty == Duty::heat_pump || load.hp || load.largest_motor_a;
+    return duty == Duty::motor || duty == Duty::cooling || duty == Duty::heat_pump || load.hp;
 }
 
 PlacedLoad placed(const Network& network, std::size_t at, const LoadPlace& place, bool in_occupancy,
@@ -29,7 +29,8 @@ PlacedLoad placed(const Network& network, std::size_t at, const LoadPlace& place
     found.cord = is_cord(load, load.outlet ? network.survey().outlets.find(*load.outlet) : nullptr);
     found.by_rule = continuous_by_rule(load, found.cord, in_occupancy, book);
     found.continuous = found.by_rule || load.continuous.value_or(false);
-    found.motor = is_motor(load);
+    found.motor_alone = is_motor_alone(load);
+    found.motor = found.motor_alone || load.largest_motor_a;
     return found;
 }
 

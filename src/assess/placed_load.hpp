@@ -16,7 +16,8 @@ struct PlacedLoad {
     bool continuous = false;  ///< declared, or by rule
     bool by_rule = false;     ///< continuous by rule, whatever is declared
     bool cord = false;
-    bool motor = false;  ///< duty motor, cooling or heat-pump, with hp, or with largest_motor_a
+    bool motor = false;        ///< duty motor, cooling or heat-pump, with hp, or with largest_motor_a
+    bool motor_alone = false;  ///< the same without largest_motor_a: nothing but a motor (430.22, 430.52)
 
     Duty duty() const { return load ? load->duty_or_general() : Duty::general; }
     bool has_minimum_circuit() const { return load && load->min_circuit_a; }

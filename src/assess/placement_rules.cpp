@@ -68,11 +68,11 @@ bool puts_load_on_high_leg(const Reckoned& all, std::size_t c, char high_leg) {
 void judge_high_leg(const Reckoned& all, std::size_t c, std::vector<Finding>& findings) {
     const PanelSupply* supply = supply_of_circuit(all.network, c);
     if (!supply || supply->high_leg == 0 || !puts_load_on_high_leg(all, c, supply->high_leg)) return;
-    const auto volts = supply->volts_to_neutral(supply->high_leg);
-    const auto nominal = facts(*supply->system).to_neutral;
+    const Volts volts = high_leg_volts;
+    const Volts nominal = facts(System::high_leg_240).to_neutral;
     Finding finding = begin_finding("high-leg-to-neutral", Severity::danger, Basis::required,
                                     address_of(all.network, {ThingKind::circuit, c}));
-    if (volts) finding.value = volts->value;
+    finding.value = volts.value;
     finding.limit = nominal.value;
     finding.unit = "V";
     finding.text = {tr("{0} is on the high leg {1}: {2:.0f} V to neutral, not {3:.0f} V"),
@@ -125,11 +125,9 @@ bool is_one_handle(const Network& network, const std::vector<std::size_t>& break
 void judge_circuit(const Reckoned& all, std::size_t c, std::vector<Finding>& findings) {
     const auto& breakers = all.network.breakers_of(c);
     if (breakers.size() < 2 || is_one_handle(all.network, breakers)) return;
-    findings.push_back(
-        double_feed(all, {ThingKind::circuit, c},
-                    {tr("{0} is fed by {1} at once: live until all of them are off"),
-                     {all.network.survey().circuits[c].purpose.value_or(all.network.survey().circuits[c].id),
-                      breaker_names(all.network, breakers)}}));
+    findings.push_back(double_feed(all, {ThingKind::circuit, c},
+                                   {tr("{0} is fed by {1} at once: live until all of them are off"),
+                                    {circuit_name(all.network, c), breaker_names(all.network, breakers)}}));
 }
 
 }  // namespace

@@ -86,7 +86,7 @@ std::optional<Conductor> conductor_of_circuit(const Reckoned& all, std::size_t c
     const auto device = largest_rating(all.network, all.network.breakers_of(c));
     if (!circuit.wire || !circuit.wire->size || !circuit.wire->metal || !device) return std::nullopt;
     return Conductor{address_of(all.network, {ThingKind::circuit, c}),
-                     verbatim(circuit_name(all.network, c)),
+                     circuit_name(all.network, c),
                      *circuit.wire,
                      *circuit.wire->size,
                      *device,
@@ -140,7 +140,7 @@ void judge_motor_circuit(const Reckoned& all, std::size_t c, const Conductor& co
 }
 
 /// Motors, cooling and heat pumps, and loads that state their largest device, are not held to 240.4 (240.4(G)).
-bool is_excepted(const PlacedLoad& load) { return load.motor || (load.load && load.load->max_device_a); }
+bool is_excepted(const PlacedLoad& load) { return load.motor_alone || (load.load && load.load->max_device_a); }
 
 void judge_circuit(const Reckoned& all, std::size_t c, std::vector<Finding>& findings) {
     const auto conductor = conductor_of_circuit(all, c);
@@ -152,7 +152,7 @@ void judge_circuit(const Reckoned& all, std::size_t c, std::vector<Finding>& fin
             return !load.current.known() && !(load.load && (load.load->max_device_a || load.load->min_circuit_a));
         });
     if (excepted && !without_nameplate) {
-        if (std::ranges::all_of(loads, &PlacedLoad::motor)) judge_motor_circuit(all, c, *conductor, findings);
+        if (std::ranges::all_of(loads, &PlacedLoad::motor_alone)) judge_motor_circuit(all, c, *conductor, findings);
         return;
     }
     const Severity severity = without_nameplate ? Severity::caution : Severity::warning;
@@ -220,7 +220,8 @@ void judge_feeder(const Reckoned& all, std::size_t p, std::vector<Finding>& find
         if (const std::size_t b = all.network.survey().breakers.position(feed);
             b < all.network.survey().breakers.size())
             feeding.push_back(b);
-    const auto device = feeding.empty() ? panel.main_a : largest_rating(all.network, feeding);
+    const auto ahead = largest_rating(all.network, feeding);
+    const auto device = ahead ? ahead : panel.main_a;
     if (!device) return;
     const Conductor conductor{address_of(all.network, {ThingKind::panel, p}),
                               Message{tr("Feeder of {0}"), {panel.id}},
@@ -259,8 +260,8 @@ void find_small_wires(const Reckoned& all, std::vector<Finding>& findings) {
     const Survey& survey = all.network.survey();
     for (std::size_t c = 0; c < survey.circuits.size(); ++c) {
         judge_circuit(all, c, findings);
-        judge_load(all, all.circuits[c], address_of(all.network, {ThingKind::circuit, c}),
-                   verbatim(circuit_name(all.network, c)), findings);
+        judge_load(all, all.circuits[c], address_of(all.network, {ThingKind::circuit, c}), circuit_name(all.network, c),
+                   findings);
     }
     for (const SharedNeutral& neutral : all.network.neutrals()) judge_neutral(all, neutral, findings);
     for (std::size_t p = 0; p < survey.panels.size(); ++p) {

@@ -9,6 +9,15 @@ namespace doorcard {
 /// Marks an English text for the catalogues; the catalogues are keyed by it.
 constexpr const char* tr(const char* english) { return english; }
 
+/// The two English forms of a text that counts something; the pattern's {0} is the count.
+struct Counted {
+    const char* one;
+    const char* many;
+};
+
+/// Marks such a pair for the catalogues.
+constexpr Counted trn(const char* one, const char* many) { return {one, many}; }
+
 /// A sentence before it is put into a language: an English pattern of the catalogue with fmt fields ({0}, {1:.1f}) and
 /// what goes into them, unrounded. `Words::say` translates the pattern, then any nested message, then fills it in.
 struct Message {

@@ -25,6 +25,7 @@ public:
     std::string operator()(const std::string& english) const { return (*this)(english.c_str()); }
     /// The plural form of the language for this count; the pattern's {0} is the count.
     std::string count(const char* one, const char* many, long number) const;
+    std::string count(const Counted& text, long number) const { return count(text.one, text.many, number); }
     /// A whole message: translated, nested messages first, and filled in. Numbers are rounded here, by the pattern.
     std::string say(const Message&) const;
 

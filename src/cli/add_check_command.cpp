@@ -19,8 +19,9 @@ void add_check_command(CLI::App& app, Run& run) {
     command->add_option("--fail-at", options->fail_at, "exit 1 from this signal word on (warning)")
         ->transform(CLI::CheckedTransformer(severities));
     command
-        ->add_option_function<std::string>("--only", [options](const std::string&) { options->only_required = true; },
-                                           "only findings of this basis: required")
+        ->add_option_function<std::string>(
+            "--only", [options](const std::string&) { options->only_required = true; },
+            "only findings of this basis: required")
         ->check(CLI::IsMember({"required"}));
     command
         ->add_option_function<std::string>(

@@ -140,16 +140,16 @@ void write_summary(std::ostream& out, const Assessment& assessment, const Words&
     std::map<Severity, long> counts;
     for (const Finding& finding : assessment.findings) ++counts[finding.severity];
     std::string text;
-    const auto add = [&](const char* one, const char* many, long number) {
+    const auto add = [&](const Counted& one_or_many, long number) {
         if (number == 0) return;
-        text += (text.empty() ? "" : ", ") + words.count(one, many, number);
+        text += (text.empty() ? "" : ", ") + words.count(one_or_many, number);
     };
-    add(tr("{0} danger"), tr("{0} dangers"), counts[Severity::danger]);
-    add(tr("{0} warning"), tr("{0} warnings"), counts[Severity::warning]);
-    add(tr("{0} caution"), tr("{0} cautions"), counts[Severity::caution]);
-    add(tr("{0} notice"), tr("{0} notices"), counts[Severity::notice]);
-    add(tr("{0} accepted"), tr("{0} accepted"), static_cast<long>(assessment.accepted.size()));
-    add(tr("{0} default used"), tr("{0} defaults used"), static_cast<long>(assessment.assumed.size()));
+    add(trn("{0} danger", "{0} dangers"), counts[Severity::danger]);
+    add(trn("{0} warning", "{0} warnings"), counts[Severity::warning]);
+    add(trn("{0} caution", "{0} cautions"), counts[Severity::caution]);
+    add(trn("{0} notice", "{0} notices"), counts[Severity::notice]);
+    add(trn("{0} accepted", "{0} accepted"), static_cast<long>(assessment.accepted.size()));
+    add(trn("{0} default used", "{0} defaults used"), static_cast<long>(assessment.assumed.size()));
     text = (text.empty() ? words(tr("Nothing found")) : text) + ".  " +
            words(tr("Off is not proof of dead: test before touch. Work inside a panel is for qualified persons, "
                     "de-energised and locked "

@@ -12,7 +12,8 @@ class App;
 
 namespace doorcard {
 
-/// What a parsed command line asks for: run it with the streams and the words of the language; it returns the exit status.
+/// What a parsed command line asks for: run it with the streams and the words of the language; it returns the exit
+/// status.
 using Run = std::function<int(std::ostream& out, std::ostream& err, const Words&)>;
 
 // Each adds its command and options to the application; when the command is the one given, `run` is set.

@@ -11,7 +11,8 @@ namespace {
 /// The language of the environment's messages where the library has it, else English.
 std::string language_of_environment() {
     for (const char* name : {"LC_ALL", "LC_MESSAGES", "LANG"})
-        if (const char* value = std::getenv(name); value && *value) return std::string(value).substr(0, 2) == "es" ? "es" : "en";
+        if (const char* value = std::getenv(name); value && *value)
+            return std::string(value).substr(0, 2) == "es" ? "es" : "en";
     return "en";
 }
 
@@ -21,7 +22,8 @@ int run_command(int argc, char** argv) {
     app.fallthrough();
     app.set_version_flag("--version", "doorcard 0.1.0, survey format 1");
     app.footer(
-        "Qualified persons only inside a panel: de-energise, lock out, test before touch. Local code and the authority\n"
+        "Qualified persons only inside a panel: de-energise, lock out, test before touch. Local code and the "
+        "authority\n"
         "having jurisdiction decide. Each command: doorcard COMMAND --help");
     std::string language = language_of_environment();
     app.add_option("--language", language, "en or es: the words of sheets and findings")
@@ -50,7 +52,7 @@ int main(int argc, char** argv) {
             return doorcard::exit_output;
         }
         return status;
-    } catch (const std::exception& error) {   // a full disk, a read-only folder: what was there is whole
+    } catch (const std::exception& error) {  // a full disk, a read-only folder: what was there is whole
         std::cerr << "doorcard: " << error.what() << '\n';
         return doorcard::exit_output;
     }

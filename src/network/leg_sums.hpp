@@ -24,10 +24,12 @@ public:
     Amperes neutral_amps() const;
     Amperes triplen_amps() const { return Amperes(std::abs(neutral_.third) + unplaced_third_); }
 
+    /// Fundamental and third of one leg, as phasors.
     struct Pair {
         Phasor first = 0;
         Phasor third = 0;
     };
+    const Pair& leg(char leg) const { return all_[place(leg)]; }
     /// Line-to-neutral phasors of a leg; of loads whose leg is known only where `placed_only`.
     const Pair& placed_to_neutral(char leg) const { return placed_[place(leg)]; }
     double unplaced_first() const { return unplaced_first_; }

@@ -10,7 +10,7 @@ Phasor unit_phasor(double degrees) { return std::polar(1.0, degrees * std::numbe
 
 std::optional<Volts> PanelSupply::volts_to_neutral(char leg) const {
     if (!system || !has(leg) || facts(*system).to_neutral.value == 0) return std::nullopt;
-    if (leg == high_leg) return Volts(208);  // contract 2: the high leg's nominal voltage to neutral
+    if (leg == high_leg) return high_leg_volts;
     return facts(*system).to_neutral;
 }
 

@@ -14,6 +14,9 @@ namespace doorcard {
 /// RMS phasor in amperes or per unit.
 using Phasor = std::complex<double>;
 
+/// Contract 2: the high leg's nominal voltage to neutral.
+constexpr Volts high_leg_volts(208);
+
 /// A phasor of size 1 at an angle in degrees.
 Phasor unit_phasor(double degrees);
 

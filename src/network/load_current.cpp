@@ -72,7 +72,8 @@ double power_factor(const Load& load) { return load.power_factor.value_or(load.h
 
 bool hp_alone(const Load& load) { return load.hp && !load.amps && !load.va && !load.watts; }
 
-/// The current that hp states by itself; where nothing else makes the current known, that of the minimum circuit ampacity.
+/// The current that hp states by itself; where nothing else makes the current known, that of the minimum circuit
+/// ampacity.
 std::optional<Amperes> stated_current(const Load& load, const LoadCurrent& current, const RuleBook& book) {
     if (load.va || load.watts || load.amps) return std::nullopt;
     std::optional<Amperes> stated;

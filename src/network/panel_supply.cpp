@@ -92,7 +92,7 @@ private:
         const PanelSupply& supply = found_.panels[above];
         const std::string& poles = found_.breaker_legs[breaker];
         Incoming in{cut_system(supply, poles), poles, 0, {}};
-        if (in.system == System::high_leg_240) in.high_leg = supply.high_leg;
+        if (poles.find(supply.high_leg) != std::string::npos) in.high_leg = supply.high_leg;
         for (const char leg : poles)
             if (const auto stands = supply.to_neutral.find(leg); stands != supply.to_neutral.end())
                 in.to_neutral.insert(*stands);
@@ -121,18 +121,22 @@ private:
         supply.system = panel.system ? panel.system : in.system;
         supply.down_given = panel.legs_down.has_value();
         if (supply.down_given) supply.down = *panel.legs_down;
-        if (!supply.system) {   // the letters that come in are known all the same
+        if (!supply.system) {  // the letters that come in are known all the same
             const std::string fed = ascending(in.letters);
             if (!own_letters && !fed.empty() && fed.front() != '?') {
                 supply.legs = fed;
+                supply.high_leg = in.high_leg;
                 if (!supply.down_given) supply.down = fed.size() == 3 ? fed : in.letters;
             }
             return supply;
         }
         const std::size_t count = static_cast<std::size_t>(facts(*supply.system).legs);
         supply.legs = letters(supply, in, own_letters, count);
-        if (*supply.system == System::high_leg_240)
-            supply.high_leg = !own_letters && in.high_leg != 0 ? in.high_leg : panel.high_leg.value_or('B');
+        const bool kept_high = !own_letters && in.high_leg != 0 && supply.has(in.high_leg);
+        if (kept_high)
+            supply.high_leg = in.high_leg;
+        else if (*supply.system == System::high_leg_240)
+            supply.high_leg = panel.high_leg.value_or('B');
         if (!supply.down_given) supply.down = down(supply, in, own_letters, count);
         const bool keeps = !own_letters && in.system == supply.system && ascending(in.letters) == supply.legs;
         supply.to_neutral = keeps && in.to_neutral.size() == count

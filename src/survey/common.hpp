@@ -24,8 +24,8 @@ struct Moment {
     auto operator<=>(const Moment&) const = default;
 };
 
-/// A picture that stays beside the survey. `of` is an address, in a `[[photo]]` of its own; in the `photos` of a thing it
-/// is absent.
+/// A picture that stays beside the survey. `of` is an address, in a `[[photo]]` of its own; in the `photos` of a thing
+/// it is absent.
 struct Photo {
     std::string file;
     std::optional<std::string> of;

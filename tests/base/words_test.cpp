@@ -70,6 +70,7 @@ TEST_CASE("words: plural forms of English") {
 
 TEST_CASE("words: plural forms of Spanish") {
     CHECK(spanish.count("{0} page", "{0} pages", 1) == "1 página");
+    CHECK(spanish.count(trn("{0} page", "{0} pages"), 1) == "1 página");
     CHECK(spanish.count("{0} page", "{0} pages", 0) == "0 páginas");
     CHECK(spanish.count("{0} page", "{0} pages", 3'000'000'000) == "3000000000 páginas");
 }

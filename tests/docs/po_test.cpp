@@ -39,7 +39,7 @@ TEST_CASE("catalogue: the template is that of the sources") {
     CHECK(po::entries_of(text_of(top + "/docs/po/doorcard.pot")).size() == fresh.size());
 }
 
-// xgettext takes the plural pair of count("...", "...", n) only where both stand there as they are.
+// A pair that counts is marked by trn("...", "...") or by count itself; in two marks of its own it would be two texts.
 TEST_CASE("catalogue: no plural pattern is hidden in a mark of its own") {
     static const std::regex hidden(R"(count\(\s*tr\()");
     for (const char* folder : {"src", "ui"})

@@ -52,6 +52,22 @@ void compare_all(const std::vector<SpiceCircuit>& circuits) {
     for (std::size_t number = 0; number < circuits.size(); ++number) compare(circuits[number], number, spice);
 }
 
+/// The highest neutral current that ngspice finds over every choice of which loads are on, each held to 20 A.
+double highest_of_subsets(const SpiceCircuit& circuit) {
+    std::vector<SpiceCircuit> subsets;
+    for (std::size_t chosen = 1; chosen < std::size_t{1} << circuit.loads.size(); ++chosen) {
+        SpiceCircuit subset{circuit.title, circuit.system, {}};
+        for (std::size_t load = 0; load < circuit.loads.size(); ++load)
+            if (chosen >> load & 1) subset.loads.push_back(circuit.loads[load]);
+        for (SpiceLoad& load : subset.loads) load.amps = std::min(load.amps, 20.0);
+        subsets.push_back(subset);
+    }
+    double highest = 0;
+    for (const auto& [key, amps] : ngspice_currents(subsets))
+        if (key.ends_with("_n")) highest = std::max(highest, amps);
+    return highest;
+}
+
 const System split = System::split_120_240, wye = System::wye_208, high_leg = System::high_leg_240,
              network = System::network_120_208;
 
@@ -128,4 +144,34 @@ TEST_CASE("ngspice: twenty panels of random loads") {
         circuits.push_back(circuit);
     }
     compare_all(circuits);
+}
+
+TEST_CASE("ngspice: the highest neutral over every choice of circuits that are on, each held to its breaker") {
+    const std::vector<SpiceCircuit> circuits = {
+        {"split phase: the larger leg alone", split, {{"A", 18}, {"B", 17}}},
+        {"split phase: both on leg A without the one on B", split, {{"A", 12}, {"A", 9, 25}, {"B", 16}}},
+        {"a load above its breaker counts as the breaker", split, {{"A", 31, 10}, {"B", 4, -40}}},
+        {"wye: a leading and a lagging leg", wye, {{"A", 17, 35}, {"B", 15, -30}, {"C", 9}}},
+        {"wye with thirds: all on", wye, {{"A", 14, 0, 0.8}, {"B", 13, 20, 0.7}, {"C", 25, 0, 0.6}}},
+    };
+    if (!ngspice_present()) return;
+    for (const SpiceCircuit& circuit : circuits) {
+        CAPTURE(circuit.title);
+        Scene scene = circuit.scene();
+        for (Circuit& one : scene.circuits) {
+            one.wire = Wire();
+            one.wire->size = "14";
+            one.wire->metal = Metal::copper;
+            one.wire->insulation = "NM-B";
+            one.neutral_size = "14";
+        }
+        const Assessment found = assessed(scene);
+        CHECK(known(neutral_row(found, "N").ampacity_a) == 15);
+        const Finding* finding = finding_of(found, "neutral-overload");
+        REQUIRE(finding != nullptr);
+        const double theirs = highest_of_subsets(circuit);
+        CAPTURE(theirs);
+        CAPTURE(known(finding->value));
+        CHECK(alike(known(finding->value), theirs));
+    }
 }

@@ -71,11 +71,8 @@ TEST_CASE("the built-in book has every id that the calculators ask for, each wit
     }
 }
 
-TEST_CASE("the built-in book holds nothing that this test does not name, and no id twice") {
+TEST_CASE("no id stands in two of the built-in files") {
     const RuleBook book = built_in_book("NEC-2023").value();
-    CHECK(book.tables().size() == words_of(table_ids).size());
-    CHECK(book.facts().size() == words_of(fact_ids).size());
-    CHECK(book.rules().size() == words_of(rule_ids).size());
     std::size_t in_files = 0;
     for (const BuiltIn& file : built_in_rule_tables()) {
         const RuleBook alone = read_book("NEC-2023", file.bytes).value();
