@@ -33,7 +33,8 @@ struct Contents {
 // A title within a sentence: 'Hall' after another room is 'hall'; names of more than one capital stay as they are.
 std::string in_sentence(std::string title) {
     const auto upper = [](char c) { return std::isupper(static_cast<unsigned char>(c)) != 0; };
-    if (std::count_if(title.begin(), title.end(), upper) != 1 || !upper(title.front()) || title.size() < 2) return title;
+    if (std::count_if(title.begin(), title.end(), upper) != 1 || !upper(title.front()) || title.size() < 2)
+        return title;
     title.front() = static_cast<char>(std::tolower(static_cast<unsigned char>(title.front())));
     return title;
 }
@@ -53,9 +54,9 @@ Message in_sentence(Message message) {
 
 Message place_name(const std::string& place) {
     static const std::map<std::string, const char*, std::less<>> names = {
-        {"bath", tr("Bath")},         {"garage", tr("Garage")},     {"outdoors", tr("Outdoors")},
-        {"basement", tr("Basement")}, {"kitchen", tr("Kitchen")},   {"laundry", tr("Laundry")},
-        {"attic", tr("Attic")},       {"bedroom", tr("Bedroom")},   {"hall", tr("Hall")},
+        {"bath", tr("Bath")},          {"garage", tr("Garage")},      {"outdoors", tr("Outdoors")},
+        {"basement", tr("Basement")},  {"kitchen", tr("Kitchen")},    {"laundry", tr("Laundry")},
+        {"attic", tr("Attic")},        {"bedroom", tr("Bedroom")},    {"hall", tr("Hall")},
         {"living", tr("Living room")}, {"dining", tr("Dining room")},
     };
     const auto found = names.find(place);
@@ -64,20 +65,34 @@ Message place_name(const std::string& place) {
 
 Message duty_name(Duty duty) {
     switch (duty) {
-        case Duty::range: return {tr("Range"), {}};
-        case Duty::cooktop: return {tr("Cooktop"), {}};
-        case Duty::oven: return {tr("Oven"), {}};
-        case Duty::dryer: return {tr("Dryer"), {}};
-        case Duty::water_heater: return {tr("Water heater"), {}};
-        case Duty::heating: return {tr("Heating"), {}};
-        case Duty::cooling: return {tr("Air conditioning"), {}};
-        case Duty::heat_pump: return {tr("Heat pump"), {}};
-        case Duty::motor: return {tr("Motor"), {}};
-        case Duty::ev: return {tr("Vehicle charging"), {}};
-        case Duty::sign: return {tr("Sign"), {}};
-        case Duty::show_window: return {tr("Show window"), {}};
-        case Duty::welder: return {tr("Welder"), {}};
-        default: return {};
+        case Duty::range:
+            return {tr("Range"), {}};
+        case Duty::cooktop:
+            return {tr("Cooktop"), {}};
+        case Duty::oven:
+            return {tr("Oven"), {}};
+        case Duty::dryer:
+            return {tr("Dryer"), {}};
+        case Duty::water_heater:
+            return {tr("Water heater"), {}};
+        case Duty::heating:
+            return {tr("Heating"), {}};
+        case Duty::cooling:
+            return {tr("Air conditioning"), {}};
+        case Duty::heat_pump:
+            return {tr("Heat pump"), {}};
+        case Duty::motor:
+            return {tr("Motor"), {}};
+        case Duty::ev:
+            return {tr("Vehicle charging"), {}};
+        case Duty::sign:
+            return {tr("Sign"), {}};
+        case Duty::show_window:
+            return {tr("Show window"), {}};
+        case Duty::welder:
+            return {tr("Welder"), {}};
+        default:
+            return {};
     }
 }
 
@@ -124,7 +139,9 @@ private:
     }
 
     // A single outlet with a single load is that load's own circuit, cord or not.
-    bool only_load() const { return network_.outlets_on(circuit_).size() == 1 && network_.loads_on(circuit_).size() == 1; }
+    bool only_load() const {
+        return network_.outlets_on(circuit_).size() == 1 && network_.loads_on(circuit_).size() == 1;
+    }
 
     void add_outlet(std::size_t index) {
         const Outlet& outlet = survey_.outlets[index];
@@ -133,8 +150,8 @@ private:
         bool told = false;
         for (const std::size_t load : network_.loads_at(index)) {
             const Load& thing = survey_.loads[load];
-            const bool tells = notable(thing) || (!load_name(thing).empty() &&
-                                                  (only_load() || outlet.kind == OutletKind::equipment));
+            const bool tells =
+                notable(thing) || (!load_name(thing).empty() && (only_load() || outlet.kind == OutletKind::equipment));
             if (tells) add_equipment(load_name(thing), room);
             told = told || tells;
         }

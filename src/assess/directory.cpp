@@ -28,7 +28,8 @@ Message joined(const std::vector<Message>& texts) {
 }
 
 bool says_spare(const Message& text) {
-    static const std::set<std::string> words = {"spare", "space", "blank", "unused", "not used", "empty", "reserva", "libre"};
+    static const std::set<std::string> words = {"spare",    "space", "blank",   "unused",
+                                                "not used", "empty", "reserva", "libre"};
     return words.contains(plain_form(text));
 }
 
@@ -166,7 +167,8 @@ private:
     void describe_feeder(std::size_t index, DirectoryRow& row) const {
         row.kind = RowKind::feeder;
         Parts names;
-        for (const std::size_t panel : network_.panels_fed_by(index)) names.emplace_back(panel_name(survey_.panels[panel]));
+        for (const std::size_t panel : network_.panels_fed_by(index))
+            names.emplace_back(panel_name(survey_.panels[panel]));
         row.text = {tr("Feeder to {0}"), {and_list(std::move(names))}};
         const Panel& fed = survey_.panels[network_.panels_fed_by(index).front()];
         if (fed.title && fed.title != fed.id && fed.location)
@@ -178,10 +180,12 @@ private:
     }
 
     static void mark_off(const Breaker& breaker, DirectoryRow& row) {
-        const bool described = row.kind == RowKind::circuits || row.kind == RowKind::feeder || row.kind == RowKind::source;
+        const bool described =
+            row.kind == RowKind::circuits || row.kind == RowKind::feeder || row.kind == RowKind::source;
         Message what = described || row.kind == RowKind::not_traced ? row.text : Message{};
         row.kind = RowKind::off;
-        row.text = {tr("Off: {0}"), {breaker.off_why ? verbatim(*breaker.off_why) : Message{tr("reason not noted"), {}}}};
+        row.text = {tr("Off: {0}"),
+                    {breaker.off_why ? verbatim(*breaker.off_why) : Message{tr("reason not noted"), {}}}};
         if (!what.empty()) row.under = std::move(what);
     }
 
@@ -224,7 +228,8 @@ private:
 
     // Spares, mains, sources and empty positions are no circuits to trace.
     void count(const DirectoryRow& row, PanelDirectory& directory) const {
-        if (!row.breaker || row.kind == RowKind::spare || row.kind == RowKind::main || row.kind == RowKind::source) return;
+        if (!row.breaker || row.kind == RowKind::spare || row.kind == RowKind::main || row.kind == RowKind::source)
+            return;
         const bool feeds = !network_.panels_fed_by(*row.breaker).empty();
         if (row.claimed)
             ++directory.claimed;
@@ -252,7 +257,8 @@ std::set<std::size_t> panels_at_and_below(const Network& network, std::size_t pa
 }  // namespace
 
 std::string name_of(Position position) {
-    return position.half == ' ' ? fmt::format("{}", position.space) : fmt::format("{}{}", position.space, position.half);
+    return position.half == ' ' ? fmt::format("{}", position.space)
+                                : fmt::format("{}{}", position.space, position.half);
 }
 
 std::string name_of(const std::vector<Position>& positions) {
@@ -283,7 +289,8 @@ std::vector<PanelSource> sources_at(const Network& network, std::size_t panel) {
             continue;
         }
         const std::size_t breaker = source.through ? survey.breakers.position(*source.through) : survey.breakers.size();
-        if (breaker < survey.breakers.size() && below.contains(network.panel_of(breaker))) found.push_back({i, breaker});
+        if (breaker < survey.breakers.size() && below.contains(network.panel_of(breaker)))
+            found.push_back({i, breaker});
     }
     return found;
 }

@@ -111,7 +111,7 @@ void find_load_gaps(const Reckoned& all, std::vector<Finding>& findings) {
     }
 }
 
-void judge_insulation(const Reckoned& all, const std::optional<Wire>& wire, Address of, const std::string& name,
+void judge_insulation(const Reckoned& all, const std::optional<Wire>& wire, Address of, const Message& name,
                       std::vector<Finding>& findings) {
     if (!wire || !wire->insulation || insulation_column(all.book, *wire->insulation)) return;
     Finding finding = gap(all, "insulation-unlisted", std::move(of),
@@ -128,7 +128,7 @@ void find_unlisted_insulation(const Reckoned& all, std::vector<Finding>& finding
                          circuit_name(network, c), findings);
     for (std::size_t p = 0; p < network.survey().panels.size(); ++p)
         judge_insulation(all, network.survey().panels[p].feeder, address_of(network, {ThingKind::panel, p}),
-                         network.survey().panels[p].id, findings);
+                         verbatim(network.survey().panels[p].id), findings);
 }
 
 void find_unread_records(const Reckoned& all, std::vector<Finding>& findings) {

@@ -65,15 +65,17 @@ const std::map<std::string_view, const char*>& meanings() {
 }
 
 const WordSet& understood() {
-    static const WordSet words = {"tv",  "dvd", "pc", "led", "usb", "wc", "am", "pm", "ok", "us", "it", "ne", "nw", "se", "sw", "no", "st", "dr",
-                                  "mr",  "mrs", "ms", "etc", "id",  "tvs", "pcs", "leds", "wifi", "diy", "spa", "gym", "bbq", "vip", "ii", "iii",
-                                  "iv",  "vi",  "vii", "kw", "kva", "va", "hp", "hz", "ft", "mm", "cm", "sq", "gal", "btu", "vac", "vdc", "ph",
-                                  "dj",  "cd",  "my",  "by", "shh", "hmm", "pwr", "nth", "th", "st", "rd", "nd"};
+    static const WordSet words = {
+        "tv",  "dvd", "pc", "led", "usb", "wc",  "am",  "pm",  "ok",  "us",   "it",   "ne",  "nw",  "se",  "sw",  "no",
+        "st",  "dr",  "mr", "mrs", "ms",  "etc", "id",  "tvs", "pcs", "leds", "wifi", "diy", "spa", "gym", "bbq", "vip",
+        "ii",  "iii", "iv", "vi",  "vii", "kw",  "kva", "va",  "hp",  "hz",   "ft",   "mm",  "cm",  "sq",  "gal", "btu",
+        "vac", "vdc", "ph", "dj",  "cd",  "my",  "by",  "shh", "hmm", "pwr",  "nth",  "th",  "st",  "rd",  "nd"};
     return words;
 }
 
 std::string letters_only(std::string word) {
-    while (!word.empty() && (std::isdigit(static_cast<unsigned char>(word.back())) || word.back() == '-')) word.pop_back();
+    while (!word.empty() && (std::isdigit(static_cast<unsigned char>(word.back())) || word.back() == '-'))
+        word.pop_back();
     return word;
 }
 
@@ -81,9 +83,7 @@ bool all(const std::string& word, int (*is)(int)) {
     return std::all_of(word.begin(), word.end(), [&](char c) { return is(static_cast<unsigned char>(c)) != 0; });
 }
 
-bool no_vowel(const std::string& folded) {
-    return folded.find_first_of("aeiouy") == std::string::npos;
-}
+bool no_vowel(const std::string& folded) { return folded.find_first_of("aeiouy") == std::string::npos; }
 
 bool shouted(const std::vector<LabelWord>& words) {
     return words.size() > 1 && std::none_of(words.begin(), words.end(), [](const LabelWord& word) {

@@ -38,8 +38,11 @@ std::string straight(std::string_view text) {
 
 // A slash joins single letters ('A/C'), else it parts words.
 bool joins(const std::string& text, std::size_t slash) {
-    const auto letter = [&](std::size_t i) { return i < text.size() && is_letter(static_cast<unsigned char>(text[i])); };
-    return slash > 0 && letter(slash - 1) && letter(slash + 1) && !(slash > 1 && letter(slash - 2)) && !letter(slash + 2);
+    const auto letter = [&](std::size_t i) {
+        return i < text.size() && is_letter(static_cast<unsigned char>(text[i]));
+    };
+    return slash > 0 && letter(slash - 1) && letter(slash + 1) && !(slash > 1 && letter(slash - 2)) &&
+           !letter(slash + 2);
 }
 
 bool inside_word(const std::string& text, std::size_t i) {
@@ -59,44 +62,87 @@ LabelWord finished(const std::string& text, std::size_t begin, std::size_t end) 
 }
 
 bool figure(const std::string& word) {
-    static const WordSet units = {"", "a", "v", "w", "va", "amp", "amps", "volt", "volts", "watt", "watts", "kw", "hp", "p", "th", "st", "nd", "rd"};
+    static const WordSet units = {"",     "a",     "v",  "w",  "va", "amp", "amps", "volt", "volts",
+                                  "watt", "watts", "kw", "hp", "p",  "th",  "st",   "nd",   "rd"};
     const std::size_t unit = word.find_first_not_of("0123456789");
     if (unit == 0) return false;
     return units.contains(std::string_view(word).substr(std::min(unit, word.size())));
 }
 
 const WordSet& joining_words() {
-    static const WordSet words = {"and", "or",  "the", "a",   "an", "of",  "for", "in", "on",  "off", "to", "at", "by", "with", "w",
-                                  "y",   "e",   "o",   "de",  "del", "la",  "el",  "los", "las", "en", "con", "para", "al", "un", "una"};
+    static const WordSet words = {"and", "or", "the", "a",    "an", "of",  "for",  "in", "on", "off",
+                                  "to",  "at", "by",  "with", "w",  "y",   "e",    "o",  "de", "del",
+                                  "la",  "el", "los", "las",  "en", "con", "para", "al", "un", "una"};
     return words;
 }
 
 const WordSet& generic_words() {
-    static const WordSet words = {
-        "misc", "miscellaneous", "other", "others", "general", "gen", "various", "assorted", "etc", "unknown", "random",
-        "stuff", "things", "some", "more", "all", "new", "old", "extra", "use", "used", "purpose", "room", "rooms", "area", "wall",
-        "ceiling", "plug", "plugs", "light", "lights", "lighting", "ltg", "lts", "lamp", "lamps", "receptacle", "receptacles", "recept",
-        "recepts", "recpt", "recp", "outlet", "outlets", "socket", "sockets", "switch", "switches", "circuit", "circuits", "ckt",
-        "breaker", "breakers", "load", "loads", "power", "electric", "electrical", "electricity", "appliance", "appliances", "equipment",
-        "equip", "device", "devices", "convenience", "dedicated", "fixture", "fixtures", "point", "points", "tbd", "na", "n/a", "x",
-        "xx", "xxx", "volt", "volts", "amp", "amps",
-        "vario", "varios", "varias", "otro", "otros", "otra", "otras", "generales", "luz", "luces", "alumbrado", "iluminacion",
-        "foco", "focos", "lampara", "lamparas", "enchufe", "enchufes", "contacto", "contactos", "toma", "tomas", "tomacorriente",
-        "tomacorrientes", "receptaculo", "receptaculos", "salida", "salidas", "circuito", "circuitos", "interruptor", "interruptores",
-        "apagador", "apagadores", "carga", "cargas", "equipo", "equipos", "aparato", "aparatos", "desconocido", "desconocidos",
-        "miscelaneo", "miscelaneos", "miscelanea", "cosas", "uso", "usos", "nuevo", "viejo", "fuerza", "corriente", "cuarto", "cuartos",
-        "pared", "techo"};
+    static const WordSet words = {"misc",        "miscellaneous", "other",
+                                  "others",      "general",       "gen",
+                                  "various",     "assorted",      "etc",
+                                  "unknown",     "random",        "stuff",
+                                  "things",      "some",          "more",
+                                  "all",         "new",           "old",
+                                  "extra",       "use",           "used",
+                                  "purpose",     "room",          "rooms",
+                                  "area",        "wall",          "ceiling",
+                                  "plug",        "plugs",         "light",
+                                  "lights",      "lighting",      "ltg",
+                                  "lts",         "lamp",          "lamps",
+                                  "receptacle",  "receptacles",   "recept",
+                                  "recepts",     "recpt",         "recp",
+                                  "outlet",      "outlets",       "socket",
+                                  "sockets",     "switch",        "switches",
+                                  "circuit",     "circuits",      "ckt",
+                                  "breaker",     "breakers",      "load",
+                                  "loads",       "power",         "electric",
+                                  "electrical",  "electricity",   "appliance",
+                                  "appliances",  "equipment",     "equip",
+                                  "device",      "devices",       "convenience",
+                                  "dedicated",   "fixture",       "fixtures",
+                                  "point",       "points",        "tbd",
+                                  "na",          "n/a",           "x",
+                                  "xx",          "xxx",           "volt",
+                                  "volts",       "amp",           "amps",
+                                  "vario",       "varios",        "varias",
+                                  "otro",        "otros",         "otra",
+                                  "otras",       "generales",     "luz",
+                                  "luces",       "alumbrado",     "iluminacion",
+                                  "foco",        "focos",         "lampara",
+                                  "lamparas",    "enchufe",       "enchufes",
+                                  "contacto",    "contactos",     "toma",
+                                  "tomas",       "tomacorriente", "tomacorrientes",
+                                  "receptaculo", "receptaculos",  "salida",
+                                  "salidas",     "circuito",      "circuitos",
+                                  "interruptor", "interruptores", "apagador",
+                                  "apagadores",  "carga",         "cargas",
+                                  "equipo",      "equipos",       "aparato",
+                                  "aparatos",    "desconocido",   "desconocidos",
+                                  "miscelaneo",  "miscelaneos",   "miscelanea",
+                                  "cosas",       "uso",           "usos",
+                                  "nuevo",       "viejo",         "fuerza",
+                                  "corriente",   "cuarto",        "cuartos",
+                                  "pared",       "techo"};
     return words;
 }
 
 const std::map<std::string_view, std::string_view>& same_thing() {
     static const std::map<std::string_view, std::string_view> same = {
-        {"stove", "range"}, {"fridge", "refrigerator"}, {"refrig", "refrigerator"}, {"ref", "refrigerator"}, {"fridges", "refrigerator"},
-        {"heat", "heating"}, {"heater", "heating"}, {"furnace", "heating"}, {"boiler", "heating"}, {"dw", "dishwasher"},
-        {"mw", "microwave"}, {"ac", "conditioning"}, {"a/c", "conditioning"}, {"conditioner", "conditioning"}, {"bathroom", "bath"},
-        {"basement", "cellar"}, {"exterior", "outdoor"}, {"outside", "outdoor"}, {"outdoors", "outdoor"}, {"shop", "workshop"},
-        {"washing", "washer"}, {"laundry", "washer"}, {"ev", "vehicle"}, {"car", "vehicle"}, {"charger", "charging"},
-        {"garbage", "disposer"}, {"disposal", "disposer"}, {"subpanel", "feeder"}, {"sub-panel", "feeder"},
+        {"stove", "range"},          {"fridge", "refrigerator"},
+        {"refrig", "refrigerator"},  {"ref", "refrigerator"},
+        {"fridges", "refrigerator"}, {"heat", "heating"},
+        {"heater", "heating"},       {"furnace", "heating"},
+        {"boiler", "heating"},       {"dw", "dishwasher"},
+        {"mw", "microwave"},         {"ac", "conditioning"},
+        {"a/c", "conditioning"},     {"conditioner", "conditioning"},
+        {"bathroom", "bath"},        {"basement", "cellar"},
+        {"exterior", "outdoor"},     {"outside", "outdoor"},
+        {"outdoors", "outdoor"},     {"shop", "workshop"},
+        {"washing", "washer"},       {"laundry", "washer"},
+        {"ev", "vehicle"},           {"car", "vehicle"},
+        {"charger", "charging"},     {"garbage", "disposer"},
+        {"disposal", "disposer"},    {"subpanel", "feeder"},
+        {"sub-panel", "feeder"},
     };
     return same;
 }
@@ -125,7 +171,8 @@ std::string folded(std::string_view text) {
     if (!apart) return ascii_lower(plain);
     std::string bare;
     for (const char* at = apart.get(); *at != '\0'; at = g_utf8_next_char(at))
-        if (!g_unichar_ismark(g_utf8_get_char(at))) bare.append(at, static_cast<std::size_t>(g_utf8_next_char(at) - at));
+        if (!g_unichar_ismark(g_utf8_get_char(at)))
+            bare.append(at, static_cast<std::size_t>(g_utf8_next_char(at) - at));
     const Owned lower(g_utf8_strdown(bare.c_str(), static_cast<gssize>(bare.size())));
     return lower.get();
 }
@@ -146,7 +193,8 @@ bool says_nothing(std::string_view label) {
     for (const LabelWord& word : words_of(label)) {
         if (generic_words().contains(word.folded)) continue;
         for (const std::string& part : parts_of(word))
-            if (!part.empty() && part != "'" && !figure(part) && !joining_words().contains(part) && !generic_words().contains(part))
+            if (!part.empty() && part != "'" && !figure(part) && !joining_words().contains(part) &&
+                !generic_words().contains(part))
                 return false;
     }
     return true;
@@ -158,14 +206,16 @@ std::set<std::string> telling_words(std::string_view label) {
         const std::string& written = word.folded;
         if (figure(written) || joining_words().contains(written) || generic_words().contains(written)) continue;
         const std::string one = singular(written);
-        const auto same = same_thing().find(same_thing().contains(written) ? std::string_view(written) : std::string_view(one));
+        const auto same =
+            same_thing().find(same_thing().contains(written) ? std::string_view(written) : std::string_view(one));
         found.insert(same == same_thing().end() ? one : std::string(same->second));
     }
     return found;
 }
 
 bool calls_it_spare(std::string_view label) {
-    static const WordSet spare = {"spare", "unused", "blank", "not used", "not in use", "reserva", "libre", "sin uso", "disponible"};
+    static const WordSet spare = {"spare",   "unused", "blank",   "not used",  "not in use",
+                                  "reserva", "libre",  "sin uso", "disponible"};
     std::string words;
     for (const LabelWord& word : words_of(label)) words += (words.empty() ? "" : " ") + word.folded;
     return spare.contains(words);

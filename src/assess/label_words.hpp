@@ -36,7 +36,8 @@ std::optional<std::string> transient_word(std::string_view label);
 /// True for a label that calls its position spare, unused or blank.
 bool calls_it_spare(std::string_view label);
 
-/// An abbreviation in a label, and what it means in English (a key of the catalogue); null where doorcard does not know.
+/// An abbreviation in a label, and what it means in English (a key of the catalogue); null where doorcard does not
+/// know.
 struct Abbreviation {
     std::string written;
     const char* meaning = nullptr;

@@ -22,8 +22,12 @@ struct Label {
 class LabelRules {
 public:
     LabelRules(const Network& network, const Citation& source, const OldDirectories& old, std::size_t panel)
-        : network_(network), survey_(network.survey()), source_(source), old_(old),
-          directory_(directory_of(network, panel)), panel_(survey_.panels[panel]) {
+        : network_(network),
+          survey_(network.survey()),
+          source_(source),
+          old_(old),
+          directory_(directory_of(network, panel)),
+          panel_(survey_.panels[panel]) {
         for (const Panel& other : survey_.panels) names_.insert(other.id);
         for (const Source& source : survey_.sources) names_.insert(source.id);
     }
@@ -49,7 +53,8 @@ private:
     }
 
     const Label& label_of(std::size_t circuit) const {
-        return *std::find_if(labels_.begin(), labels_.end(), [&](const Label& label) { return label.circuit == circuit; });
+        return *std::find_if(labels_.begin(), labels_.end(),
+                             [&](const Label& label) { return label.circuit == circuit; });
     }
 
     void judge_row(const DirectoryRow& row) {
@@ -62,7 +67,8 @@ private:
     void judge_untraced(const DirectoryRow& row) {
         if (!row.breaker) return;
         const Breaker& breaker = survey_.breakers[*row.breaker];
-        const bool untraced = network_.panels_fed_by(*row.breaker).empty() && row.kind != RowKind::source && row.kind != RowKind::main;
+        const bool untraced =
+            network_.panels_fed_by(*row.breaker).empty() && row.kind != RowKind::source && row.kind != RowKind::main;
         if (!untraced) return;
         const Address of{ThingKind::breaker, breaker.id, ""};
         if (breaker.old_label && calls_it_spare(*breaker.old_label)) return add_spare_unmarked(of, place_of(row));
@@ -75,7 +81,8 @@ private:
         if (row.kind == RowKind::feeder || row.kind == RowKind::source || row.kind == RowKind::main) return;
         if (label.text.empty()) return add_undescribed(row, label);
         if (says_nothing(label.text))
-            add("label-vague", address(label), {tr("{0} reads '{1}': it does not say which or where"), {label.place, label.text}},
+            add("label-vague", address(label),
+                {tr("{0} reads '{1}': it does not say which or where"), {label.place, label.text}},
                 {tr("Say what it feeds and where."), {}});
         if (const auto word = transient_word(label.text))
             add("label-transient", address(label),
@@ -90,7 +97,8 @@ private:
             add("label-missing", address(label), {tr("{0}: the card does not say what it feeds"), {label.place}},
                 {traced && traced->proves()
                      ? tr("Describe what it feeds; where nothing hangs on it, record it as spare.")
-                     : tr("Trace it and describe what it feeds; until then treat it as live."), {}});
+                     : tr("Trace it and describe what it feeds; until then treat it as live."),
+                 {}});
     }
 
     void add_spare_unmarked(const Address& of, const std::string& place) {
@@ -104,14 +112,16 @@ private:
             if (!abbreviation.meaning) unknown.emplace_back(abbreviation.written);
         if (unknown.empty()) return;
         add("label-abbreviation", address(label),
-            {tr("{0} reads '{1}': the card does not explain {2}"), {label.place, label.text, and_list(std::move(unknown))}},
+            {tr("{0} reads '{1}': the card does not explain {2}"),
+             {label.place, label.text, and_list(std::move(unknown))}},
             {tr("Write it out."), {}});
     }
 
     void judge_duplicates() {
         std::map<std::string, std::vector<const Label*>> alike;
         for (const Label& label : labels_)
-            if (!label.text.empty() && !calls_it_spare(label.text)) alike[plain_form(verbatim(label.text))].push_back(&label);
+            if (!label.text.empty() && !calls_it_spare(label.text))
+                alike[plain_form(verbatim(label.text))].push_back(&label);
         for (const Label& label : labels_) {
             const auto found = alike.find(plain_form(verbatim(label.text)));
             if (found == alike.end()) continue;

@@ -11,7 +11,7 @@ namespace {
 /// What is judged against one rating: a circuit, or all circuits of a breaker together (then the breaker is named).
 struct Judged {
     Address of;
-    std::string name;
+    Message name;
     std::optional<Amperes> rating;
     bool full_rated = false;
     CircuitDemand demand;
@@ -44,7 +44,7 @@ Judged judged_breaker(const Reckoned& all, std::size_t b) {
         measured.take(all.measured[c]);  // the breaker carries at least what any of its circuits does
     }
     return {address_of(network, {ThingKind::breaker, b}),
-            breaker_name(network, b),
+            verbatim(breaker_name(network, b)),
             breaker.amps,
             full_rated,
             together(demands, full_rated, all.book),

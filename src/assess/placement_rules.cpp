@@ -125,11 +125,9 @@ bool is_one_handle(const Network& network, const std::vector<std::size_t>& break
 void judge_circuit(const Reckoned& all, std::size_t c, std::vector<Finding>& findings) {
     const auto& breakers = all.network.breakers_of(c);
     if (breakers.size() < 2 || is_one_handle(all.network, breakers)) return;
-    findings.push_back(
-        double_feed(all, {ThingKind::circuit, c},
-                    {tr("{0} is fed by {1} at once: live until all of them are off"),
-                     {all.network.survey().circuits[c].purpose.value_or(all.network.survey().circuits[c].id),
-                      breaker_names(all.network, breakers)}}));
+    findings.push_back(double_feed(all, {ThingKind::circuit, c},
+                                   {tr("{0} is fed by {1} at once: live until all of them are off"),
+                                    {circuit_name(all.network, c), breaker_names(all.network, breakers)}}));
 }
 
 }  // namespace

@@ -3,6 +3,8 @@
 
 #include <array>
 
+#include "assess/labels.hpp"
+
 namespace doorcard {
 namespace {
 
@@ -38,6 +40,7 @@ constexpr std::array rules = {
     RuleEntry{"label-transient", "a description that depends on who lives there", Severity::notice},
     RuleEntry{"label-spare-unmarked", "a spare that is not called so", Severity::notice},
     RuleEntry{"label-abbreviation", "an abbreviation without its meaning", Severity::notice},
+    RuleEntry{"label-old-directory", "the old directory against what was traced", Severity::notice},
     RuleEntry{"outlet-unmapped", "an outlet whose circuit is not known", Severity::notice},
     RuleEntry{"claim-only", "a circuit that is only claimed", Severity::notice},
     RuleEntry{"main-unseen", "a main nobody looked at", Severity::notice},
@@ -51,13 +54,18 @@ constexpr std::array rules = {
     RuleEntry{"accepted-idle", "an acceptance of a finding that no longer fires", Severity::notice},
 };
 
-constexpr std::array<RuleFunction, 12> families = {
+constexpr std::array<RuleFunction, 13> families = {
     find_overloads,       find_appliance_shares, find_neutral_wiring,     find_neutral_currents,
     find_open_neutrals,   find_double_feeds,     find_misplaced_breakers, find_voltages,
     find_unbalanced_legs, find_small_wires,      find_overloaded_buses,   find_gaps,
+    find_label_faults,
 };
 
 }  // namespace
+
+void find_label_faults(const Reckoned& all, std::vector<Finding>& findings) {
+    for (Finding& finding : label_findings(all.network, all.book)) findings.push_back(std::move(finding));
+}
 
 std::span<const RuleEntry> rule_list() { return rules; }
 

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "assess/circuit_text.hpp"
 #include "network/panel_supply.hpp"
 
 namespace doorcard {
@@ -53,13 +54,13 @@ std::string breaker_name(const Network& network, std::size_t breaker) {
     return name;
 }
 
-std::string circuit_name(const Network& network, std::size_t circuit) {
-    const Circuit& given = network.survey().circuits[circuit];
-    std::string name;
+Message circuit_name(const Network& network, std::size_t circuit) {
+    std::string spaces;
     for (const std::size_t b : network.breakers_of(circuit))
-        name += (name.empty() ? "" : ", ") + breaker_name(network, b);
-    const std::string& text = given.purpose ? *given.purpose : given.id;
-    return name.empty() ? text : name + " " + text;
+        spaces += (spaces.empty() ? "" : ", ") + breaker_name(network, b);
+    Message text = circuit_text(network, circuit, Detail::plain);
+    if (text.empty()) text = verbatim(network.survey().circuits[circuit].id);
+    return spaces.empty() ? text : Message{tr("{0} {1}"), {spaces, std::move(text)}};
 }
 
 Message breaker_names(const Network& network, const std::vector<std::size_t>& breakers) {

@@ -21,8 +21,9 @@ inline Address address_of_neutral(const SharedNeutral& neutral) { return {ThingK
 
 /// "5", "13+15", "13a"; with the panel before it where the survey has several: "SHOP 5".
 std::string breaker_name(const Network&, std::size_t breaker);
-/// "5 Kitchen counter, east wall": where it hangs and what it is called; its id where it has no purpose.
-std::string circuit_name(const Network&, std::size_t circuit);
+/// "5 Kitchen counter, east wall": where it hangs and what its row of the directory says; its id where nothing is known
+/// of it.
+Message circuit_name(const Network&, std::size_t circuit);
 /// Names of a list of breakers, once each.
 Message breaker_names(const Network&, const std::vector<std::size_t>& breakers);
 /// Breakers of a neutral's hots, once each.

@@ -86,7 +86,7 @@ std::optional<Conductor> conductor_of_circuit(const Reckoned& all, std::size_t c
     const auto device = largest_rating(all.network, all.network.breakers_of(c));
     if (!circuit.wire || !circuit.wire->size || !circuit.wire->metal || !device) return std::nullopt;
     return Conductor{address_of(all.network, {ThingKind::circuit, c}),
-                     verbatim(circuit_name(all.network, c)),
+                     circuit_name(all.network, c),
                      *circuit.wire,
                      *circuit.wire->size,
                      *device,
@@ -260,8 +260,8 @@ void find_small_wires(const Reckoned& all, std::vector<Finding>& findings) {
     const Survey& survey = all.network.survey();
     for (std::size_t c = 0; c < survey.circuits.size(); ++c) {
         judge_circuit(all, c, findings);
-        judge_load(all, all.circuits[c], address_of(all.network, {ThingKind::circuit, c}),
-                   verbatim(circuit_name(all.network, c)), findings);
+        judge_load(all, all.circuits[c], address_of(all.network, {ThingKind::circuit, c}), circuit_name(all.network, c),
+                   findings);
     }
     for (const SharedNeutral& neutral : all.network.neutrals()) judge_neutral(all, neutral, findings);
     for (std::size_t p = 0; p < survey.panels.size(); ++p) {

@@ -26,9 +26,13 @@ Bytes paint_png_usual(const Sheet& sheet) { return paint_png(sheet); }
 /// By the ending of the output's name, in any case; null: none.
 Painter painter_for(const std::string& output) {
     std::string ending = std::filesystem::path(output).extension().string();
-    std::transform(ending.begin(), ending.end(), ending.begin(), [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
-    static const std::map<std::string, Painter> painters = {
-        {".pdf", paint_pdf}, {".svg", paint_svg}, {".png", paint_png_usual}, {".html", paint_html}, {".txt", paint_text}};
+    std::transform(ending.begin(), ending.end(), ending.begin(),
+                   [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+    static const std::map<std::string, Painter> painters = {{".pdf", paint_pdf},
+                                                            {".svg", paint_svg},
+                                                            {".png", paint_png_usual},
+                                                            {".html", paint_html},
+                                                            {".txt", paint_text}};
     const auto found = painters.find(ending);
     return found == painters.end() ? nullptr : found->second;
 }
@@ -40,8 +44,9 @@ std::string misuse(const CardOptions& options, const Words& words) {
     if (options.side != "panel") return words(tr("the back by room is not built yet: --side panel is what there is"));
     if (!options.since.empty()) return words(tr("surveys are not compared yet: leave --since out"));
     if (!paper_choice(options.paper))
-        return words.say({tr("--paper {0}: letter, a4, half-letter, or the door pocket as WxHmm, at least {1:.0f}x{2:.0f}mm"),
-                          {options.paper, least_cut.width, least_cut.height}});
+        return words.say(
+            {tr("--paper {0}: letter, a4, half-letter, or the door pocket as WxHmm, at least {1:.0f}x{2:.0f}mm"),
+             {options.paper, least_cut.width, least_cut.height}});
     if (!to_stdout(options) && !painter_for(options.output))
         return words.say({tr("-o {0}: the name must end in .pdf .svg .png .html or .txt"), {options.output}});
     return "";
@@ -67,7 +72,8 @@ std::optional<std::string> date_of_environment() {
     std::time_t seconds = 0;
     const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), seconds);
     std::tm utc{};
-    if (error != std::errc() || end != text.data() + text.size() || gmtime_r(&seconds, &utc) == nullptr) return std::nullopt;
+    if (error != std::errc() || end != text.data() + text.size() || gmtime_r(&seconds, &utc) == nullptr)
+        return std::nullopt;
     char date[32];
     if (std::strftime(date, sizeof date, "%Y-%m-%dT%H:%M:%SZ", &utc) == 0) return std::nullopt;
     return std::string(date);
@@ -106,7 +112,9 @@ std::optional<PaperChoice> paper_choice(const std::string& name) {
     const auto width = millimetres(std::string_view(name).substr(0, cross));
     const auto height = millimetres(std::string_view(name).substr(cross + 1, name.size() - cross - 3));
     constexpr double most = 1000;
-    if (!width || !height || !(*width >= least_cut.width && *width <= most && *height >= least_cut.height && *height <= most)) return std::nullopt;
+    if (!width || !height ||
+        !(*width >= least_cut.width && *width <= most && *height >= least_cut.height && *height <= most))
+        return std::nullopt;
     const Paper cut{*width, *height};
     return PaperChoice{paper_for_cut(cut), cut};
 }
@@ -119,7 +127,8 @@ int run_card(const CardOptions& options, std::ostream& out, std::ostream& err, c
     const auto loaded = load_survey(options.file, err, words);
     if (!loaded) return exit_input;
     if (const std::string id = unknown_panel(options, loaded->survey); !id.empty()) {
-        err << words.say({tr("{0}: no panel '{1}'; panels are {2}"), {options.file, id, panel_ids(loaded->survey)}}) << '\n';
+        err << words.say({tr("{0}: no panel '{1}'; panels are {2}"), {options.file, id, panel_ids(loaded->survey)}})
+            << '\n';
         return exit_usage;
     }
     const Network network = network_of(loaded->survey);

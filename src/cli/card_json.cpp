@@ -27,9 +27,12 @@ Json halves_json(const std::vector<Position>& positions) {
 
 const char* guard_word(Guard guard) {
     switch (guard) {
-        case Guard::arc: return "arc";
-        case Guard::ground: return "ground";
-        case Guard::equipment_ground: return "equipment-ground";
+        case Guard::arc:
+            return "arc";
+        case Guard::ground:
+            return "ground";
+        case Guard::equipment_ground:
+            return "equipment-ground";
     }
     return "";
 }
@@ -90,7 +93,8 @@ Json card_json(const Network& network, const Sheet& sheet, const Words& words) {
     Json panels = Json::array();
     const auto& all = network.survey().panels;
     for (std::size_t panel = 0; panel < all.size(); ++panel) {
-        const auto cards = std::count_if(sheet.pages.begin(), sheet.pages.end(), [&](const Page& page) { return page.of == all[panel].id; });
+        const auto cards = std::count_if(sheet.pages.begin(), sheet.pages.end(),
+                                         [&](const Page& page) { return page.of == all[panel].id; });
         if (cards == 0) continue;
         Json rows = Json::array();
         for (const DirectoryRow& row : directory_of(network, panel).rows) rows.push_back(row_json(network, row, words));

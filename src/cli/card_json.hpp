@@ -2,8 +2,8 @@
 #pragma once
 #include <nlohmann/json_fwd.hpp>
 
-#include "network/network.hpp"
 #include "base/words.hpp"
+#include "network/network.hpp"
 #include "sheet/sheet.hpp"
 
 namespace doorcard {

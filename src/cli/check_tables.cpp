@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <ostream>
 
+#include "assess/directory.hpp"
 #include "network/panel_supply.hpp"
 
 namespace doorcard {
@@ -39,26 +40,10 @@ void write_row(std::ostream& out, const Row& row, const Terminal& terminal) {
         << padded_left(row.measured, 10) << padded_left(row.share, 8) << '\n';
 }
 
-std::string text_of(const Network& network, std::size_t breaker, const Words& words) {
-    const Breaker& given = network.survey().breakers[breaker];
-    if (given.state == BreakerState::spare) return words(tr("Spare"));
-    std::string text;
-    for (const std::size_t c : network.circuits_on(breaker)) {
-        const Circuit& circuit = network.survey().circuits[c];
-        text += (text.empty() ? "" : "; ") + circuit.purpose.value_or(circuit.id);
-    }
-    for (const std::size_t p : network.panels_fed_by(breaker))
-        text += (text.empty() ? "" : "; ") +
-                fmt::format(fmt::runtime(words(tr("Feeder to {0}"))), network.survey().panels[p].id);
-    if (text.empty()) text = words(tr("Not traced: treat as live"));
-    if (given.state == BreakerState::off) text = words(tr("Off")) + ": " + text;
-    return text;
-}
-
-Row row_of(const Network& network, const Assessment& assessment, std::size_t breaker, const Words& words) {
+Row row_of(const Network& network, const Assessment& assessment, std::size_t breaker, const std::string& text) {
     const Breaker& given = network.survey().breakers[breaker];
     Row row{spaces_text(given),
-            text_of(network, breaker, words),
+            text,
             network.breaker_legs(breaker),
             given.amps ? fmt::format("{:g}", given.amps->value) : dash,
             dash,
@@ -78,13 +63,6 @@ Row row_of(const Network& network, const Assessment& assessment, std::size_t bre
     row.measured = amps(figures->measured_a);
     row.share = percent(figures->percent_of_rating);
     return row;
-}
-
-std::vector<std::size_t> by_space(const Network& network, std::size_t panel) {
-    std::vector<std::size_t> breakers = network.breakers_in(panel);
-    std::ranges::stable_sort(
-        breakers, {}, [&](std::size_t b) { return *std::ranges::min_element(network.survey().breakers[b].spaces); });
-    return breakers;
 }
 
 std::string panel_line(const Network& network, std::size_t p, const Words& words) {
@@ -116,8 +94,11 @@ void write_circuit_tables(std::ostream& out, const Network& network, const Asses
                   {words(tr("no.")), words(tr("circuit")), words(tr("leg")), "A", words(tr("VA conn.")),
                    words(tr("lasting")), words(tr("measured")), words(tr("of A"))},
                   terminal);
-        for (const std::size_t b : by_space(network, p))
-            write_row(out, row_of(network, assessment, b, words), terminal);
+        for (const DirectoryRow& row : directory_of(network, p).rows) {
+            if (!row.breaker) continue;
+            const std::string text = words.say(row.text) + (row.claimed ? " (?)" : "");
+            write_row(out, row_of(network, assessment, *row.breaker, text), terminal);
+        }
         out << '\n';
     }
 }
