@@ -205,8 +205,7 @@ bool is_main_feeder(const Network& network, std::size_t p) {
 /// of the rating that it stands on.
 bool dwelling_feeder_passes(const Conductor& conductor, Amperes amps, const RuleBook& book) {
     const auto least = dwelling_service_size(book, *conductor.wire.metal, conductor.device);
-    const bool in_table = least && !exceeds(Amperes(book.figure("terminal-limit")), conductor.device);
-    if (!in_table) return false;
+    if (!least) return false;
     if (!exceeds(book.figure("dwelling-service-share") * conductor.device, amps)) return true;
     const bool corrected =
         conductor.wire.conductors_together.value_or(0) > 3 ||
