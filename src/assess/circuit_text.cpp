@@ -28,6 +28,7 @@ struct Contents {
     std::vector<Message> equipment;
     std::vector<Message> equipment_rooms;
     std::vector<std::string> labels;
+    std::set<std::string> floors;
 };
 
 // A title within a sentence: 'Hall' after another room is 'hall'; names of more than one capital stay as they are.
@@ -107,12 +108,8 @@ const Room* room_of(const Survey& survey, const Outlet& outlet) {
     return outlet.room ? survey.rooms.find(*outlet.room) : nullptr;
 }
 
-Message room_name(const Survey& survey, const Outlet& outlet, Detail detail) {
-    if (const Room* room = room_of(survey, outlet)) {
-        Message name = verbatim(room->title.value_or(room->id));
-        if (detail < Detail::floor || !room->floor) return name;
-        return {tr("{0}, floor {1}"), {std::move(name), *room->floor}};
-    }
+Message room_name(const Survey& survey, const Outlet& outlet) {
+    if (const Room* room = room_of(survey, outlet)) return verbatim(room->title.value_or(room->id));
     if (outlet.room) return verbatim(*outlet.room);
     if (outlet.place) return place_name(*outlet.place);
     return {};
@@ -122,19 +119,23 @@ std::string room_key(const Outlet& outlet) { return outlet.room ? *outlet.room :
 
 class Gathering {
 public:
-    Gathering(const Network& network, std::size_t circuit, Detail detail)
-        : network_(network), survey_(network.survey()), circuit_(circuit), detail_(detail) {}
+    Gathering(const Network& network, std::size_t circuit)
+        : network_(network), survey_(network.survey()), circuit_(circuit) {}
 
     Contents contents() {
         for (const std::size_t outlet : network_.outlets_on(circuit_)) add_outlet(outlet);
-        for (const std::size_t load : network_.loads_on(circuit_))
-            if (!survey_.loads[load].outlet) add_equipment(load_name(survey_.loads[load]), {});
+        const bool outlets_tell = !contents_.rooms.empty() || !contents_.equipment.empty();
+        for (const std::size_t index : network_.loads_on(circuit_)) {
+            const Load& load = survey_.loads[index];
+            if (!load.outlet && (!outlets_tell || notable(load))) add_equipment(load_name(load), {});
+        }
+        contents_.labels.insert(contents_.labels.end(), shared_labels_.begin(), shared_labels_.end());
         return std::move(contents_);
     }
 
 private:
     bool notable(const Load& load) const {
-        if (load_name(load).empty()) return false;
+        if (load_name(load).empty() || load.duty == Duty::lighting) return false;
         return notable_duty(load.duty_or_general()) || load.connection == Connection::fixed;
     }
 
@@ -145,8 +146,11 @@ private:
 
     void add_outlet(std::size_t index) {
         const Outlet& outlet = survey_.outlets[index];
-        const Message room = room_name(survey_, outlet, detail_);
-        if (outlet.label) contents_.labels.push_back(*outlet.label);
+        const Message room = room_name(survey_, outlet);
+        const Room* listed = room_of(survey_, outlet);
+        contents_.floors.insert(listed ? listed->floor.value_or("") : "");
+        const bool shared = network_.circuits_at(index).size() > 1;
+        if (outlet.label) (shared ? shared_labels_ : contents_.labels).push_back(*outlet.label);
         bool told = false;
         for (const std::size_t load : network_.loads_at(index)) {
             const Load& thing = survey_.loads[load];
@@ -184,8 +188,8 @@ private:
     const Network& network_;
     const Survey& survey_;
     std::size_t circuit_;
-    Detail detail_;
     Contents contents_;
+    std::vector<std::string> shared_labels_;  // of outlets that other circuits feed too: last
 };
 
 using Parts = std::vector<Message::Part>;
@@ -259,7 +263,7 @@ Message rooms_text(const std::vector<RoomUse>& rooms) {
     return text;
 }
 
-Message equipment_text(const Contents& contents, Detail detail, bool first) {
+Message equipment_text(const Contents& contents, const Detail& detail, bool first) {
     constexpr std::size_t named = 3;
     const auto& equipment = contents.equipment;
     Parts parts;
@@ -273,25 +277,67 @@ Message equipment_text(const Contents& contents, Detail detail, bool first) {
         for (std::size_t i = 1; i < named; ++i) list = comma(std::move(list), std::get<Message>(parts[i]));
         text = {tr("{0} and {1:.0f} more"), {std::move(list), static_cast<double>(equipment.size() - named)}};
     }
-    if (detail >= Detail::room && !contents.equipment_rooms.empty())
+    if (detail.room && !contents.equipment_rooms.empty())
         text = comma(std::move(text), in_sentence(list_of_rooms(contents.equipment_rooms)));
     return text;
 }
 
-Message label_text(const std::vector<std::string>& labels) {
-    Parts parts;
-    for (const std::string& label : labels)
-        if (parts.size() < 2) parts.emplace_back(in_sentence(label));
-    return and_list(std::move(parts));
+Message label_text(const std::vector<std::string>& labels, std::size_t most) {
+    Message text;
+    for (std::size_t i = 0; i < std::min(most, labels.size()); ++i)
+        text = comma(std::move(text), verbatim(in_sentence(labels[i])));
+    return text;
 }
 
-// The circuits whose text is not yet alone: composed ones among those that read alike.
-std::vector<bool> repeated(const std::vector<Message>& texts, const std::multiset<std::string>& taken) {
-    std::multiset<std::string> all = taken;
-    for (const Message& text : texts) all.insert(plain_form(text));
-    std::vector<bool> found;
-    for (const Message& text : texts) found.push_back(!text.empty() && all.count(plain_form(text)) > 1);
-    return found;
+// The floor that all rooms are on: 'floor 2', 'upstairs'.
+Message floor_text(const std::set<std::string>& floors) {
+    if (floors.size() != 1 || floors.begin()->empty()) return {};
+    const std::string& floor = *floors.begin();
+    const bool number = std::all_of(floor.begin(), floor.end(), [](unsigned char c) { return std::isdigit(c) != 0; });
+    return number ? Message{tr("floor {0}"), {floor}} : verbatim(in_sentence(floor));
+}
+
+using Group = std::vector<std::size_t>;  // positions of circuits whose texts are alike
+
+// Composed texts that are alike, or like a purpose; each group in order.
+std::vector<Group> groups_alike(const Network& network, const std::vector<std::size_t>& circuits,
+                                const std::vector<Message>& texts) {
+    std::map<std::string, Group> by_text;
+    std::map<std::string, int> purposes;
+    for (std::size_t i = 0; i < circuits.size(); ++i) {
+        if (texts[i].empty()) continue;
+        if (network.survey().circuits[circuits[i]].purpose)
+            ++purposes[plain_form(texts[i])];
+        else
+            by_text[plain_form(texts[i])].push_back(i);
+    }
+    std::vector<Group> groups;
+    for (auto& [text, group] : by_text)
+        if (group.size() > 1 || purposes.contains(text)) groups.push_back(std::move(group));
+    return groups;
+}
+
+// Of the details, the first that sets a group's texts apart from each other and from the rest, else the best.
+void set_apart(const Network& network, const std::vector<std::size_t>& circuits, const Group& group,
+               std::vector<Message>& texts) {
+    std::set<std::string> others;
+    for (std::size_t i = 0; i < texts.size(); ++i)
+        if (std::find(group.begin(), group.end(), i) == group.end()) others.insert(plain_form(texts[i]));
+    std::size_t most = 0;
+    std::vector<Message> best;
+    for (const Detail& detail : {Detail{}, Detail{true}, Detail{true, true}, Detail{false, false, 1},
+                                 Detail{false, false, 2}, Detail{true, true, 2}}) {
+        std::vector<Message> tried;
+        std::set<std::string> different;
+        for (const std::size_t i : group) {
+            tried.push_back(circuit_text(network, circuits[i], detail));
+            if (const std::string plain = plain_form(tried.back()); !others.contains(plain)) different.insert(plain);
+        }
+        if (best.empty() || different.size() > most) best = std::move(tried);
+        most = std::max(most, different.size());
+        if (most == group.size()) break;
+    }
+    for (std::size_t i = 0; i < group.size(); ++i) texts[group[i]] = std::move(best[i]);
 }
 
 }  // namespace
@@ -321,34 +367,25 @@ Message source_name(const Source& source) {
 
 Message panel_name(const Panel& panel) { return verbatim(panel.title.value_or(panel.id)); }
 
-Message circuit_text(const Network& network, std::size_t circuit, Detail detail, int number) {
+Message circuit_text(const Network& network, std::size_t circuit, const Detail& detail) {
     const Circuit& thing = network.survey().circuits[circuit];
     if (thing.purpose) return verbatim(*thing.purpose);
-    const Contents contents = Gathering(network, circuit, detail).contents();
+    const Contents contents = Gathering(network, circuit).contents();
     Message text = rooms_text(contents.rooms);
     const bool first = text.empty();
     text = comma(std::move(text), equipment_text(contents, detail, first));
-    if (text.empty() || detail < Detail::label) return text;
-    text = comma(std::move(text), label_text(contents.labels));
-    if (detail < Detail::number) return text;
-    return {tr("{0}, circuit {1:.0f}"), {std::move(text), static_cast<double>(number)}};
+    if (text.empty()) return text;
+    if (detail.floor) text = comma(std::move(text), floor_text(contents.floors));
+    return comma(std::move(text), label_text(contents.labels, detail.labels));
 }
 
-std::vector<Message> distinct_texts(const Network& network, const std::vector<std::size_t>& circuits,
-                                    const std::vector<Message>& taken) {
-    std::multiset<std::string> others;
-    for (const Message& text : taken) others.insert(plain_form(text));
+std::vector<Message> distinct_texts(const Network& network, const std::vector<std::size_t>& circuits) {
     std::vector<Message> texts;
-    for (const std::size_t circuit : circuits) texts.push_back(circuit_text(network, circuit, Detail::plain));
-    for (const Detail detail : {Detail::room, Detail::floor, Detail::label, Detail::number}) {
-        const std::vector<bool> again = repeated(texts, others);
-        std::map<std::string, int> numbers;
-        for (std::size_t i = 0; i < circuits.size(); ++i) {
-            if (!again[i] || network.survey().circuits[circuits[i]].purpose) continue;
-            const int number = ++numbers[plain_form(texts[i])];
-            texts[i] = circuit_text(network, circuits[i], detail, number);
-        }
-    }
+    for (const std::size_t circuit : circuits) texts.push_back(circuit_text(network, circuit));
+    for (const Group& group : groups_alike(network, circuits, texts)) set_apart(network, circuits, group, texts);
+    for (const Group& group : groups_alike(network, circuits, texts))
+        for (std::size_t i = 0; i < group.size(); ++i)
+            texts[group[i]] = {tr("{0}, circuit {1:.0f}"), {std::move(texts[group[i]]), static_cast<double>(i + 1)}};
     return texts;
 }
 

@@ -5,18 +5,20 @@
 
 namespace doorcard {
 
-/// How much a composed text says, from the least up: each step is taken only where texts would be alike.
-enum class Detail { plain, room, floor, label, number };
+/// What a composed text says beside rooms, kinds and equipment: each only where texts would be alike without it.
+struct Detail {
+    bool room = false;       ///< of equipment
+    bool floor = false;      ///< where all of its rooms are on one
+    std::size_t labels = 0;  ///< so many labels of its outlets
+};
 
 /// What the directory says of a circuit: its `purpose`, else composed from its outlets and loads (rooms, kinds, notable
-/// equipment). Empty where nothing is known. `number` stands in the last step of detail. Nothing that ages
-/// (`keep_on`) goes in.
-Message circuit_text(const Network&, std::size_t circuit, Detail, int number = 0);
+/// equipment). Empty where nothing is known. Nothing that ages (`keep_on`) goes in.
+Message circuit_text(const Network&, std::size_t circuit, const Detail& = {});
 
-/// Texts of these circuits, made distinct from each other and from `taken`, which nothing may repeat. A `purpose` stays
-/// as it was written. In the order of `circuits`.
-std::vector<Message> distinct_texts(const Network&, const std::vector<std::size_t>& circuits,
-                                    const std::vector<Message>& taken);
+/// Texts of these circuits, each unlike the others: with room, floor or labels, in the end with a number. A `purpose`
+/// stays as it was written. In the order of `circuits`.
+std::vector<Message> distinct_texts(const Network&, const std::vector<std::size_t>& circuits);
 
 /// What the catalogue calls a source: its title, else its kind.
 Message source_name(const Source&);

@@ -62,7 +62,7 @@ private:
         for (const std::size_t breaker : breakers)
             for (const std::size_t circuit : network_.circuits_on(breaker))
                 if (std::find(circuits.begin(), circuits.end(), circuit) == circuits.end()) circuits.push_back(circuit);
-        std::vector<Message> texts = distinct_texts(network_, circuits, {});
+        std::vector<Message> texts = distinct_texts(network_, circuits);
         for (std::size_t i = 0; i < circuits.size(); ++i) texts_[circuits[i]] = std::move(texts[i]);
     }
 
@@ -129,18 +129,35 @@ private:
         row.kind = RowKind::circuits;
         row.claimed = !proved(index);
         row.under = volts_text(index, row);
-        Parts others = other_feeds(index, row);
-        if (!others.empty()) row.under = {tr("Also fed by {0}: switch off all"), {and_list(std::move(others))}};
+        if (Parts others = handles(other_feeds(index, row)); !others.empty())
+            row.under = {tr("Also fed by {0}: switch off all"), {and_list(std::move(others))}};
+        else if (Parts joined_in = handles(feeds_of_outlets(row)); !joined_in.empty())
+            row.under = {tr("An outlet is also fed by {0}: switch off all"), {and_list(std::move(joined_in))}};
     }
 
     // A circuit that is fed by several breakers at once is dead only when all are off.
-    Parts other_feeds(std::size_t index, const DirectoryRow& row) const {
+    std::set<std::size_t> other_feeds(std::size_t index, const DirectoryRow& row) const {
         std::set<std::size_t> others;
         for (const std::size_t circuit : row.circuits)
             for (const std::size_t breaker : network_.breakers_of(circuit))
                 if (breaker != index) others.insert(breaker);
+        return others;
+    }
+
+    // Likewise an outlet where circuits of several breakers are joined.
+    std::set<std::size_t> feeds_of_outlets(const DirectoryRow& row) const {
+        std::set<std::size_t> others;
+        for (const std::size_t circuit : row.circuits)
+            for (const std::size_t outlet : network_.outlets_on(circuit))
+                for (const std::size_t other : network_.circuits_at(outlet))
+                    for (const std::size_t breaker : network_.breakers_of(other)) others.insert(breaker);
+        others.erase(*row.breaker);
+        return others;
+    }
+
+    Parts handles(const std::set<std::size_t>& breakers) const {
         Parts parts;
-        for (const std::size_t breaker : others) parts.emplace_back(handle_name(breaker));
+        for (const std::size_t breaker : breakers) parts.emplace_back(handle_name(breaker));
         return parts;
     }
 

@@ -51,8 +51,13 @@ double lower_end(const Frame& trim) { return trim.bottom() - 5.2; }
 
 class PanelCards {
 public:
-    PanelCards(const Network& network, const Assessment& assessment, const CardChoice& choice, const Words& words, std::size_t panel)
-        : network_(network), assessment_(assessment), choice_(choice), words_(words), panel_(panel),
+    PanelCards(const Network& network, const Assessment& assessment, const CardChoice& choice, const Words& words,
+               std::size_t panel)
+        : network_(network),
+          assessment_(assessment),
+          choice_(choice),
+          words_(words),
+          panel_(panel),
           trim_(trim_on(choice.paper, choice.cut.value_or(usual_cut))) {}
 
     void add_to(Sheet& sheet) {
@@ -109,7 +114,8 @@ private:
     static bool on_card(const CardPlan& plan, std::size_t number, const DirectoryRow& row) {
         for (const auto& cells : plan.cells)
             for (const CardCell& cell : cells)
-                if (cell.position == row.positions.front() && plan.cards[number].first <= cell.row && cell.row <= plan.cards[number].second)
+                if (cell.position == row.positions.front() && plan.cards[number].first <= cell.row &&
+                    cell.row <= plan.cards[number].second)
                     return true;
         return false;
     }
@@ -148,7 +154,8 @@ Sheet card_sheet(const Network& network, const Assessment& assessment, const Car
     sheet.created = created(survey);
     sheet.language = words.language();
     for (std::size_t panel = 0; panel < survey.panels.size(); ++panel)
-        if (chosen(choice, survey.panels[panel].id)) PanelCards(network, assessment, choice, words, panel).add_to(sheet);
+        if (chosen(choice, survey.panels[panel].id))
+            PanelCards(network, assessment, choice, words, panel).add_to(sheet);
     return sheet;
 }
 

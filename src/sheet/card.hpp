@@ -19,7 +19,8 @@ constexpr Paper least_cut{104, 120};  // below it the smallest type no longer fi
 struct CardChoice {
     std::vector<std::string> panels;  ///< ids; empty: all
     Paper paper = letter_paper;
-    std::optional<Paper> cut;  ///< the door pocket as measured, at least `least_cut`; absent: `usual_cut`, measure first
+    std::optional<Paper>
+        cut;  ///< the door pocket as measured, at least `least_cut`; absent: `usual_cut`, measure first
     std::string source_label;  ///< what the rule on marking where a panel is fed from is cited as; may be empty
 };
 

@@ -28,8 +28,8 @@ void draw_cut_marks(Drawing& drawing, const CardContent& card) {
                         {trim.width, trim.height}};
     const std::string text = card.words.say(words);
     const TypeStyle style{6.5};
-    drawing.text({trim.x + 5, trim.bottom() + 1, trim.width - 10, 3}, trim.bottom() + 3.3, cut_to(text, style, trim.width - 10), style, Align::middle,
-                 inks::caption);
+    drawing.text({trim.x + 5, trim.bottom() + 1, trim.width - 10, 3}, trim.bottom() + 3.3,
+                 cut_to(text, style, trim.width - 10), style, Align::middle, inks::caption);
 }
 
 void draw_tag(Drawing& drawing, const CardContent& card) {
@@ -41,9 +41,11 @@ void draw_tag(Drawing& drawing, const CardContent& card) {
     const double width = card.width() - 6;
     const TypeStyle large = fitting(list, {16, true}, width, {16, 13, 11, 9.5});
     const std::string head = card.words(tr("ASK before switching off, except in an emergency"));
-    const std::string when = card.words.say({tr("As of {0}. Tear off when it no longer holds."), {dated(card.survey(), card.words)}});
+    const std::string when =
+        card.words.say({tr("As of {0}. Tear off when it no longer holds."), {dated(card.survey(), card.words)}});
     const auto pieces = broken_lines(list, large, width);
-    const double height = 3 + lines_height(1, 9) + 2 + lines_height(pieces.size(), large.points) + 2 + lines_height(1, 8) + 2.4;
+    const double height =
+        3 + lines_height(1, 9) + 2 + lines_height(pieces.size(), large.points) + 2 + lines_height(1, 8) + 2.4;
     if (top + height > drawing.page().paper.height - paper_edge) return;  // the card's back takes it
     drawing.box({card.left(), top, card.width(), height}, lines::outline, std::nullopt, inks::text, {1.6, 1.1});
     const double x = card.left() + 3;

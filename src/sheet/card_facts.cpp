@@ -34,7 +34,8 @@ Message feed_message(const Survey& survey, const std::string& id) {
 Message main_shut_off(const Survey& survey, const Panel& panel) {
     if (panel.main == MainKind::breaker || panel.main == MainKind::fuses) return {tr("main, here"), {}};
     if (panel.main == MainKind::split_bus) return {tr("every main, here"), {}};
-    if (!panel.fed_by.empty() && survey.breakers.contains(panel.fed_by.front())) return feed_message(survey, panel.fed_by.front());
+    if (!panel.fed_by.empty() && survey.breakers.contains(panel.fed_by.front()))
+        return feed_message(survey, panel.fed_by.front());
     return {tr("main: not seen"), {}};
 }
 
@@ -64,7 +65,9 @@ std::string dated(const Survey& survey, const Words& words) {
     return date ? fmt::format("{:04}-{:02}-{:02}", date->year, date->month, date->day) : words(tr("undated"));
 }
 
-std::string rating_text(const Breaker& breaker) { return breaker.amps ? fmt::format("{:g}", breaker.amps->value) : "–"; }
+std::string rating_text(const Breaker& breaker) {
+    return breaker.amps ? fmt::format("{:g}", breaker.amps->value) : "–";
+}
 
 std::string system_text(const Network& network, std::size_t panel, const Words& words) {
     const auto& system = network.supply(panel).system;
@@ -92,7 +95,8 @@ std::string fed_from_text(const Network& network, std::size_t panel, const Words
 }
 
 std::string main_caption(const Panel& panel, const Words& words) {
-    const Message amps = panel.main_a ? Message{tr("{0:g} A"), {panel.main_a->value}} : Message{tr("rating not seen"), {}};
+    const Message amps =
+        panel.main_a ? Message{tr("{0:g} A"), {panel.main_a->value}} : Message{tr("rating not seen"), {}};
     if (panel.main == MainKind::breaker) return words.say({tr("main, {0} breaker"), {amps}});
     if (panel.main == MainKind::fuses) return words.say({tr("main, {0} fuses"), {amps}});
     if (panel.main == MainKind::lugs) return words(tr("no main here: lugs"));
@@ -105,7 +109,8 @@ std::string main_text(const Network& network, std::size_t panel, const Words& wo
     const Panel& thing = survey.panels[panel];
     if (!thing.main) return words(tr("not seen"));
     if (thing.main == MainKind::lugs) {
-        if (thing.fed_by.empty() || !survey.breakers.contains(thing.fed_by.front())) return words(tr("shut-off not known"));
+        if (thing.fed_by.empty() || !survey.breakers.contains(thing.fed_by.front()))
+            return words(tr("shut-off not known"));
         return words.say({tr("shut off at {0}"), {feed_message(survey, thing.fed_by.front())}});
     }
     Message place{tr("in this panel"), {}};
@@ -142,7 +147,8 @@ std::string sources_text(const Network& network, std::size_t panel, const Words&
 std::string kept_off_text(const Network&, const PanelDirectory& directory, const Words& words) {
     Parts parts;
     for (const DirectoryRow& row : directory.rows)
-        if (row.kind == RowKind::off || (row.fire_alarm && row.under.pattern == "Off: {0}")) parts.emplace_back(name_of(row.positions));
+        if (row.kind == RowKind::off || (row.fire_alarm && row.under.pattern == "Off: {0}"))
+            parts.emplace_back(name_of(row.positions));
     return words.say(and_list(std::move(parts)));
 }
 
@@ -159,7 +165,8 @@ std::vector<std::string> ask_before(const Network& network, const PanelDirectory
     for (const DirectoryRow& row : directory.rows) {
         std::vector<std::string> reasons;
         const auto add = [&reasons](const std::optional<std::string>& reason) {
-            if (reason && std::find(reasons.begin(), reasons.end(), *reason) == reasons.end()) reasons.push_back(*reason);
+            if (reason && std::find(reasons.begin(), reasons.end(), *reason) == reasons.end())
+                reasons.push_back(*reason);
         };
         if (row.breaker) add(survey.breakers[*row.breaker].keep_on);
         for (const std::size_t circuit : row.circuits) {

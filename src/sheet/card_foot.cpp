@@ -21,20 +21,23 @@ struct Sign {
     std::string words;
 };
 
-Frame small_frame(double x, double middle) { return {x, middle - 2.2, 8.2, 4.4}; }
+constexpr double small_handle = 8.2;
+
+Frame small_frame(double x, double middle, double width = small_handle) { return {x, middle - 2.2, width, 4.4}; }
 
 Sign both_handles(const CardContent& card, Handle handle, const std::string& words) {
     const bool single = card.plan.columns.single;
+    const double width = handle.state == HandleState::off ? 10.6 : small_handle;  // the word in it must be read
     const std::string off = card.words(tr("OFF"));
-    const auto draw = [handle, single, off](Drawing& drawing, double x, double middle) {
+    const auto draw = [handle, single, off, width](Drawing& drawing, double x, double middle) {
         Handle shown = handle;
         shown.on_left = true;
-        draw_handle(drawing, small_frame(x, middle), shown, 7, off);
+        draw_handle(drawing, small_frame(x, middle, width), shown, 7, off);
         if (single) return;
         shown.on_left = false;
-        draw_handle(drawing, small_frame(x + 9.2, middle), shown, 7, off);
+        draw_handle(drawing, small_frame(x + width + 1, middle, width), shown, 7, off);
     };
-    return {single ? 8.2 : 17.4, draw, words};
+    return {single ? width : 2 * width + 1, draw, words};
 }
 
 class Legend {
@@ -50,9 +53,13 @@ public:
     }
 
 private:
-    const Breaker* breaker(const DirectoryRow& row) const { return row.breaker ? &card_.survey().breakers[*row.breaker] : nullptr; }
+    const Breaker* breaker(const DirectoryRow& row) const {
+        return row.breaker ? &card_.survey().breakers[*row.breaker] : nullptr;
+    }
 
-    bool any(const std::function<bool(const DirectoryRow&)>& is) const { return std::any_of(rows_.begin(), rows_.end(), is); }
+    bool any(const std::function<bool(const DirectoryRow&)>& is) const {
+        return std::any_of(rows_.begin(), rows_.end(), is);
+    }
     bool any(RowKind kind) const {
         return any([kind](const DirectoryRow& row) { return row.kind == kind; });
     }
@@ -65,33 +72,47 @@ private:
         signs_.push_back(both_handles(card_, handle, card_.words(tr("kept off"))));
         handle.state = HandleState::on;
         handle.test_button = true;
-        const bool guarded = any([&](const DirectoryRow& row) { return breaker(row) && breaker(row)->guards && !breaker(row)->guards->empty(); });
+        const bool guarded = any([&](const DirectoryRow& row) {
+            return breaker(row) && breaker(row)->guards && !breaker(row)->guards->empty();
+        });
         if (guarded) add_handle(handle, tr("has a TEST button"));
         handle.test_button = false;
         handle.fuse = true;
-        if (any([&](const DirectoryRow& row) { return breaker(row) && breaker(row)->device && *breaker(row)->device != "breaker"; }))
+        if (any([&](const DirectoryRow& row) {
+                return breaker(row) && breaker(row)->device && *breaker(row)->device != "breaker";
+            }))
             add_handle(handle, tr("fuse"));
     }
 
     void add_handle(const Handle& handle, const char* words) {
-        signs_.push_back({8.2, [handle](Drawing& drawing, double x, double middle) { draw_handle(drawing, small_frame(x, middle), handle, 7); },
+        signs_.push_back({8.2,
+                          [handle](Drawing& drawing, double x, double middle) {
+                              draw_handle(drawing, small_frame(x, middle), handle, 7);
+                          },
                           card_.words(words)});
     }
 
     void add_neutrals() {
         if (card_.plan.neutrals.empty()) return;
-        signs_.push_back({3, [](Drawing& drawing, double x, double middle) {
+        signs_.push_back({3,
+                          [](Drawing& drawing, double x, double middle) {
                               draw_bracket(drawing, x + 2.4, middle - 1.9, middle + 1.9, true, 2, false);
-                          }, card_.words(tr("shared neutral"))});
+                          },
+                          card_.words(tr("shared neutral"))});
     }
 
     void add_trust() {
         const auto& directory = card_.plan.directory;
         if (directory.claimed > 0)
-            signs_.push_back({3, [](Drawing& drawing, double x, double middle) { draw_claimed(drawing, x, middle - sign_height / 2); },
-                              card_.words(tr("only said"))});
+            signs_.push_back(
+                {3,
+                 [](Drawing& drawing, double x, double middle) { draw_claimed(drawing, x, middle - sign_height / 2); },
+                 card_.words(tr("only said"))});
         if (directory.not_traced > 0)
-            signs_.push_back({8.2, [](Drawing& drawing, double x, double middle) { drawing.hatching({x, middle - 1.9, 8.2, 3.8}); },
+            signs_.push_back({8.2,
+                              [](Drawing& drawing, double x, double middle) {
+                                  drawing.hatching({x, middle - 1.9, 8.2, 3.8});
+                              },
                               card_.words(tr("not traced"))});
     }
 
@@ -101,7 +122,10 @@ private:
     }
 
     void add_arrow(bool into, const char* words) {
-        signs_.push_back({5, [into](Drawing& drawing, double x, double middle) { draw_arrow(drawing, x, middle - sign_height / 2, into, true); },
+        signs_.push_back({5,
+                          [into](Drawing& drawing, double x, double middle) {
+                              draw_arrow(drawing, x, middle - sign_height / 2, into, true);
+                          },
                           card_.words(words)});
     }
 
@@ -157,7 +181,8 @@ std::string legs_text(const CardContent& card) {
 
 bool source_label_due(const CardContent& card) {
     const auto& feeds = card.panel().fed_by;
-    const bool by_feeder = std::any_of(feeds.begin(), feeds.end(), [&](const std::string& id) { return card.survey().breakers.contains(id); });
+    const bool by_feeder = std::any_of(feeds.begin(), feeds.end(),
+                                       [&](const std::string& id) { return card.survey().breakers.contains(id); });
     if (!by_feeder) return false;
     int units = 0;
     for (const Dwelling& dwelling : card.survey().dwellings) units += dwelling.units.value_or(1);
@@ -167,9 +192,12 @@ bool source_label_due(const CardContent& card) {
 std::string labels_text(const CardContent& card) {
     if (!source_label_due(card)) return card.words(tr("This card replaces no required label."));
     if (card.choice.source_label.empty())
-        return card.words(tr("This card replaces no required label, nor the marking of where this panel is fed from, which is due here."));
-    return card.words.say({tr("This card replaces no required label, nor the marking of where this panel is fed from, due here ({0})."),
-                           {card.choice.source_label}});
+        return card.words(
+            tr("This card replaces no required label, nor the marking of where this panel is fed from, which is due "
+               "here."));
+    return card.words.say(
+        {tr("This card replaces no required label, nor the marking of where this panel is fed from, due here ({0})."),
+         {card.choice.source_label}});
 }
 
 struct FootCell {
@@ -202,7 +230,8 @@ std::vector<FootCell> foot_cells(const CardContent& card) {
         {card.words(tr("date")), dated(card.survey(), card.words)},
         {card.words(tr("revision")), heading.revision.value_or("–")},
         {card.words(tr("by")), heading.surveyor.value_or("–")},
-        {card.words(tr("card")), card.words.say({tr("{0:.0f} of {1:.0f}"), {static_cast<double>(card.card + 1), static_cast<double>(count)}})},
+        {card.words(tr("card")),
+         card.words.say({tr("{0:.0f} of {1:.0f}"), {static_cast<double>(card.card + 1), static_cast<double>(count)}})},
     };
     for (FootCell& cell : cells) {
         cell.width = std::max(text_width(cell.caption, {7}), text_width(cell.value, {9, true})) + 4.2;
@@ -213,7 +242,8 @@ std::vector<FootCell> foot_cells(const CardContent& card) {
 
 void draw_foot_text(Drawing& drawing, const FootCell& cell, double x, double top) {
     const double room = cell.width - 3.4;
-    drawing.text({x, top + 0.6, room, 3.2}, top + 3.0, cut_to(cell.caption, {7}, room), {7}, Align::left, inks::caption);
+    drawing.text({x, top + 0.6, room, 3.2}, top + 3.0, cut_to(cell.caption, {7}, room), {7}, Align::left,
+                 inks::caption);
     const TypeStyle style = fitting(cell.value, {9, true}, room, {9, 8});
     drawing.text({x, top + 4.0, room, 4.2}, top + 7.1, cut_to(cell.value, style, room), style);
 }
@@ -225,7 +255,8 @@ double draw_hand_lines(Drawing& drawing, const CardContent& card, double top, do
     if (bottom - top < 2.4 * step) return top;
     const std::string words = card.words(tr("Changed by hand: space, what, date, by"));
     const TypeStyle style{8};
-    drawing.text({card.left(), top, card.width(), 4}, top + 3, cut_to(words, style, card.width()), style, Align::left, inks::caption);
+    drawing.text({card.left(), top, card.width(), 4}, top + 3, cut_to(words, style, card.width()), style, Align::left,
+                 inks::caption);
     for (double y = top + 3.4 + step; y < bottom; y += step) drawing.line(card.left(), y, card.right(), y, lines::hair);
     return bottom;
 }
@@ -243,7 +274,8 @@ double draw_legend(Drawing& drawing, const CardContent& card, double top) {
         sign.draw(drawing, x, middle);
         const double text_x = x + sign.width + 1.6;
         const double room = std::min(text_width(sign.words, {legend_text}) + 0.3, card.right() - text_x);
-        drawing.text({text_x, middle - 1.9, room, 3.8}, middle + cap_height(legend_text) / 2, cut_to(sign.words, {legend_text}, room), {legend_text});
+        drawing.text({text_x, middle - 1.9, room, 3.8}, middle + cap_height(legend_text) / 2,
+                     cut_to(sign.words, {legend_text}, room), {legend_text});
     }
     return top + legend_step * static_cast<double>(columns.lines) - 0.5;
 }
@@ -251,8 +283,9 @@ double draw_legend(Drawing& drawing, const CardContent& card, double top) {
 double draw_cautions(Drawing& drawing, const CardContent& card, double top) {
     const std::string first = card.words(tr("Off here is not proof of dead. Test before you touch."));
     const TypeStyle style = fitting(first, {10.5, true}, card.width(), {10.5, 10, 9.5, 9});
-    double y = drawing.paragraph({card.left(), top, card.width(), 5}, first, style) + 0.9;
-    std::string second = card.words(tr("Work inside is for qualified persons: lock out, tag, test dead.")) + " " + labels_text(card) + " " + legs_text(card);
+    double y = drawing.paragraph({card.left(), top, card.width(), 15}, first, style) + 0.9;
+    std::string second = card.words(tr("Work inside is for qualified persons: lock out, tag, test dead.")) + " " +
+                         labels_text(card) + " " + legs_text(card);
     const std::string abbreviations = abbreviations_text(card.network, card.plan.directory, card.words);
     if (!abbreviations.empty()) second += " " + abbreviations;
     y = drawing.paragraph({card.left(), y, card.width(), 30}, second, {8}) + 0.8;
@@ -274,7 +307,8 @@ double draw_foot(Drawing& drawing, const CardContent& card, double top) {
     }
     const PanelDirectory& directory = card.plan.directory;
     FootCell traced{card.words(tr("traced")),
-                    card.words.say({tr("{0:.0f} of {1:.0f}"), {static_cast<double>(directory.traced), static_cast<double>(directory.in_use())}})};
+                    card.words.say({tr("{0:.0f} of {1:.0f}"),
+                                    {static_cast<double>(directory.traced), static_cast<double>(directory.in_use())}})};
     traced.width = text_width(traced.value, {9, true}) + 3.6;
     traced.width = std::max(traced.width, text_width(traced.caption, {7}) + 3.6);
     draw_foot_text(drawing, traced, card.left(), top);

@@ -2,7 +2,8 @@
 #include "sheet/card_neutrals.hpp"
 
 #include <algorithm>
-#include <optional>
+
+#include "sheet/drawing.hpp"
 
 namespace doorcard {
 namespace {
@@ -11,10 +12,12 @@ using Parts = std::vector<Message::Part>;
 
 constexpr double rule_pad = 1.7;  // kept free on either side of a rule that carries words, mm
 
-std::vector<std::size_t> breakers_of(const SharedNeutral& neutral) {
+// Of its circuits, whether or not their legs are known.
+std::vector<std::size_t> breakers_of(const Network& network, const SharedNeutral& neutral) {
     std::vector<std::size_t> breakers;
-    for (const Hot& hot : neutral.hots)
-        if (std::find(breakers.begin(), breakers.end(), hot.breaker) == breakers.end()) breakers.push_back(hot.breaker);
+    for (const std::size_t circuit : neutral.circuits)
+        for (const std::size_t breaker : network.breakers_of(circuit))
+            if (std::find(breakers.begin(), breakers.end(), breaker) == breakers.end()) breakers.push_back(breaker);
     return breakers;
 }
 
@@ -26,20 +29,24 @@ bool open_together(const Network& network, const std::vector<std::size_t>& break
 }
 
 // "5 and 7 off together"; handles of other panels are named with their panel.
-std::string said_of(const Network& network, std::size_t panel, const std::vector<std::size_t>& breakers, const Words& words) {
+std::string said_of(const Network& network, std::size_t panel, const std::vector<std::size_t>& breakers,
+                    const Words& words) {
     Parts handles;
     for (const std::size_t breaker : breakers) {
         const std::string handle = name_of(positions_of(network.survey().breakers[breaker]));
-        handles.emplace_back(network.panel_of(breaker) == panel ? handle : network.survey().breakers[breaker].panel + " " + handle);
+        handles.emplace_back(
+            network.panel_of(breaker) == panel ? handle : network.survey().breakers[breaker].panel + " " + handle);
     }
-    return words.say({open_together(network, breakers) ? tr("{0} off together") : tr("{0} NOT TIED"), {and_list(std::move(handles))}});
+    return words.say({open_together(network, breakers) ? tr("{0} off together") : tr("{0} NOT TIED"),
+                      {and_list(std::move(handles))}});
 }
 
 std::vector<std::size_t> entries_of(const PanelDirectory& directory, const std::vector<std::size_t>& breakers) {
     std::vector<std::size_t> entries;
     for (std::size_t entry = 0; entry < directory.rows.size(); ++entry) {
         const auto& breaker = directory.rows[entry].breaker;
-        if (breaker && std::find(breakers.begin(), breakers.end(), *breaker) != breakers.end()) entries.push_back(entry);
+        if (breaker && std::find(breakers.begin(), breakers.end(), *breaker) != breakers.end())
+            entries.push_back(entry);
     }
     return entries;
 }
@@ -51,10 +58,10 @@ public:
 
     void mark() {
         for (const SharedNeutral& neutral : network_.neutrals()) {
-            const std::vector<std::size_t> breakers = breakers_of(neutral);
+            const std::vector<std::size_t> breakers = breakers_of(network_, neutral);
             CardNeutral found;
             found.entries = entries_of(plan_.directory, breakers);
-            if (found.entries.empty() || neutral.hots.size() < 2) continue;
+            if (found.entries.empty() || (breakers.size() < 2 && neutral.hots.size() < 2)) continue;
             describe(found, neutral, breakers);
             plan_.neutrals.push_back(std::move(found));
         }
@@ -67,8 +74,10 @@ private:
         const std::string plain = said_of(network_, plan_.directory.panel, breakers, words_);
         const std::string named = neutral.id + ": " + plain;
         const double room = plan_.columns.text_width();
-        found.words = text_width(named, {8, true}) <= room ? named : plain;
-        found.neighbours = found.entries.size() == breakers.size() && text_width(found.words, {8, true}) <= room && keep_rules_free(found);
+        found.words = text_width(named, found.style) <= room ? named : plain;
+        found.style = fitting(found.words, found.style, room, {8, 7.5, 7});
+        const bool fits = text_width(found.words, found.style) <= room;
+        found.neighbours = fits && found.entries.size() == breakers.size() && keep_rules_free(found);
         if (found.neighbours) return;
         for (const std::size_t entry : found.entries) {
             std::string& note = plan_.notes[entry];
@@ -81,7 +90,9 @@ private:
         for (const int side : {0, 1}) {
             std::vector<std::size_t> runs;
             for (std::size_t i = 0; i < plan_.runs[side].size(); ++i)
-                if (std::find(found.entries.begin(), found.entries.end(), plan_.runs[side][i].entry) != found.entries.end()) runs.push_back(i);
+                if (std::find(found.entries.begin(), found.entries.end(), plan_.runs[side][i].entry) !=
+                    found.entries.end())
+                    runs.push_back(i);
             if (runs.size() != found.entries.size() || runs.back() - runs.front() + 1 != runs.size()) continue;
             auto& cells = plan_.cells[side];
             for (std::size_t i = runs.front(); i < runs.back(); ++i)
@@ -100,12 +111,14 @@ private:
 
 }  // namespace
 
-void mark_neutrals(CardPlan& plan, const Network& network, const Words& words) { NeutralMarks(plan, network, words).mark(); }
+void mark_neutrals(CardPlan& plan, const Network& network, const Words& words) {
+    NeutralMarks(plan, network, words).mark();
+}
 
 std::vector<std::string> neutral_lines(const Network& network, const PanelDirectory& directory, const Words& words) {
     std::vector<std::string> lines;
     for (const SharedNeutral& neutral : network.neutrals()) {
-        const std::vector<std::size_t> breakers = breakers_of(neutral);
+        const std::vector<std::size_t> breakers = breakers_of(network, neutral);
         if (breakers.size() > 1 && !entries_of(directory, breakers).empty())
             lines.push_back(neutral.id + ": " + said_of(network, directory.panel, breakers, words));
     }
@@ -113,7 +126,8 @@ std::vector<std::string> neutral_lines(const Network& network, const PanelDirect
 }
 
 std::vector<std::string> untied_notes(const CardPlan& plan, const Words& words) {
-    const bool untied = std::any_of(plan.neutrals.begin(), plan.neutrals.end(), [](const CardNeutral& n) { return !n.tied; });
+    const bool untied =
+        std::any_of(plan.neutrals.begin(), plan.neutrals.end(), [](const CardNeutral& n) { return !n.tied; });
     if (!untied) return {};
     return {words(tr("NOT TIED: they share a neutral, and each handle leaves the other on. Switch off all of them."))};
 }

@@ -4,7 +4,8 @@
 
 namespace doorcard {
 
-/// Finds the shared neutrals of a panel, and where their words stand: on the rule between neighbours, else in the cells.
+/// Finds the shared neutrals of a panel, and where their words stand: on the rule between neighbours, else in the
+/// cells.
 void mark_neutrals(CardPlan&, const Network&, const Words&);
 
 /// The same words as lines: "N1: 5 and 7 off together".

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 #include "assess/assessment.hpp"
-#include "sheet/card_plan.hpp"
 #include "sheet/card.hpp"
+#include "sheet/card_plan.hpp"
 #include "sheet/drawing.hpp"
 
 namespace doorcard {
@@ -14,7 +14,7 @@ struct CardContent {
     const CardChoice& choice;
     const Words& words;
     CardPlan& plan;
-    Frame trim;  ///< the card as it is cut
+    Frame trim;            ///< the card as it is cut
     std::size_t card = 0;  ///< position among the panel's cards
 
     const Survey& survey() const { return network.survey(); }
@@ -39,8 +39,8 @@ void draw_cut_marks(Drawing&, const CardContent&);
 void draw_tag(Drawing&, const CardContent&);
 
 /// Printed facts that several parts share.
-std::string dated(const Survey&, const Words&);   ///< "2026-05-14" or 'undated'
-std::string rating_text(const Breaker&);          ///< "20", "12.5", a dash where not known
+std::string dated(const Survey&, const Words&);  ///< "2026-05-14" or 'undated'
+std::string rating_text(const Breaker&);         ///< "20", "12.5", a dash where not known
 std::string system_text(const Network&, std::size_t panel, const Words&);
 std::string fed_from_text(const Network&, std::size_t panel, const Words&);
 std::string main_caption(const Panel&, const Words&);

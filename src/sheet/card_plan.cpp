@@ -80,8 +80,8 @@ private:
     char leg_of(const DirectoryRow& row, Position position) const {
         if (!row.breaker) return geometry_.leg(network_.supply(panel_), position.space, position.half, alternate());
         const std::string& legs = network_.breaker_legs(*row.breaker);
-        const auto pole = static_cast<std::size_t>(
-            std::find(row.positions.begin(), row.positions.end(), position) - row.positions.begin());
+        const auto pole = static_cast<std::size_t>(std::find(row.positions.begin(), row.positions.end(), position) -
+                                                   row.positions.begin());
         return pole < legs.size() ? legs[pole] : '?';
     }
 
@@ -90,7 +90,8 @@ private:
         std::set<std::size_t> led;
         for (std::size_t i = 0; i < cells.size();) {
             std::size_t last = i;
-            while (last + 1 < cells.size() && cells[last + 1].entry == cells[i].entry && neighbours(cells[last], cells[last + 1]))
+            while (last + 1 < cells.size() && cells[last + 1].entry == cells[i].entry &&
+                   neighbours(cells[last], cells[last + 1]))
                 ++last;
             plan_.runs[side].push_back({i, last, cells[i].entry, led.insert(cells[i].entry).second});
             i = last + 1;
@@ -107,14 +108,17 @@ private:
             for (const CardRun& run : plan_.runs[side]) raise(side, run);
             std::map<int, double> sums;
             for (const CardCell& cell : plan_.cells[side]) sums[cell.row] += cell.least;
-            for (const auto& [row, sum] : sums) plan_.least[static_cast<std::size_t>(row)] = std::max(plan_.least[static_cast<std::size_t>(row)], sum);
+            for (const auto& [row, sum] : sums)
+                plan_.least[static_cast<std::size_t>(row)] = std::max(plan_.least[static_cast<std::size_t>(row)], sum);
         }
-        for (std::size_t row = 1; row < plan_.least.size(); ++row) plan_.least[row] = std::max(plan_.least[row], least_row);
+        for (std::size_t row = 1; row < plan_.least.size(); ++row)
+            plan_.least[row] = std::max(plan_.least[row], least_row);
     }
 
     bool shares_row(int side, const CardCell& cell) const {
         const auto& cells = plan_.cells[side];
-        return std::count_if(cells.begin(), cells.end(), [&](const CardCell& other) { return other.row == cell.row; }) > 1;
+        return std::count_if(cells.begin(), cells.end(), [&](const CardCell& other) { return other.row == cell.row; }) >
+               1;
     }
 
     // A run that needs more than its cells have raises each of them alike.
@@ -193,7 +197,8 @@ private:
     CardPlan plan_;
 };
 
-void add_lines(TextBlock& block, const std::string& text, const TypeStyle& style, double width, std::size_t most, bool claimed) {
+void add_lines(TextBlock& block, const std::string& text, const TypeStyle& style, double width, std::size_t most,
+               bool claimed) {
     for (const std::string& line : even_lines(text, style, width, most)) {
         block.height += block.lines.empty() ? cap_height(style.points) : line_advance(style.points);
         block.lines.push_back({line, style, claimed});
@@ -205,7 +210,8 @@ TextBlock block_at(double points, const DirectoryRow& row, const std::string& no
                        (row.kind == RowKind::not_described);
     TextBlock block;
     add_lines(block, words.say(row.text), {points, warns, row.claimed, false}, width, most_lines, row.claimed);
-    add_lines(block, words.say(row.under), {8, row.kind == RowKind::off && row.circuits.empty(), false, false}, width, most_lines, false);
+    add_lines(block, words.say(row.under), {8, row.kind == RowKind::off && row.circuits.empty(), false, false}, width,
+              most_lines, false);
     if (!note.empty()) add_lines(block, note, {8, true}, width, 3, false);
     if (!block.lines.empty()) block.height += descent(block.lines.back().style.points);
     return block;
@@ -229,15 +235,16 @@ TextBlock text_block(const CardPlan& plan, std::size_t entry, double width, doub
     return block_at(8, row, note, width, words);
 }
 
-CardPlan card_plan(const Network& network, std::size_t panel, double content_left, double content_right, double rows_height,
-                   const Words& words) {
+CardPlan card_plan(const Network& network, std::size_t panel, double content_left, double content_right,
+                   double rows_height, const Words& words) {
     return Planning(network, panel, words).plan(content_left, content_right, rows_height);
 }
 
 double place_cells(CardPlan& plan, std::pair<int, int> rows, double top, double height) {
     const auto total = [&](double pitch) {
         double sum = 0;
-        for (int row = rows.first; row <= rows.second; ++row) sum += std::max(plan.least[static_cast<std::size_t>(row)], pitch);
+        for (int row = rows.first; row <= rows.second; ++row)
+            sum += std::max(plan.least[static_cast<std::size_t>(row)], pitch);
         return sum;
     };
     double low = 0, high = usual_row;

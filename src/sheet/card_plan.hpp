@@ -38,9 +38,9 @@ struct CardCell {
     std::size_t entry = 0;  ///< row of the directory
     int row = 0;            ///< physical, from the top, 1-based
     char leg = '?';
-    double least = 7;                       ///< height it needs, mm
-    double pad_top = 0, pad_bottom = 0;     ///< kept free for words on the rule
-    double y = 0, height = 0;               ///< where it lies on its card
+    double least = 7;                    ///< height it needs, mm
+    double pad_top = 0, pad_bottom = 0;  ///< kept free for words on the rule
+    double y = 0, height = 0;            ///< where it lies on its card
     double bottom() const { return y + height; }
 };
 
@@ -57,6 +57,7 @@ struct CardNeutral {
     bool tied = false;                 ///< one handle, or handles that open together
     bool neighbours = false;           ///< one below the other on one side: the words lie on the rules between them
     std::string words;                 ///< empty where one handle holds all
+    TypeStyle style{8, true};
 };
 
 /// A panel's directory as it hangs, parted into cards.
@@ -66,10 +67,10 @@ struct CardPlan {
     std::vector<CardCell> cells[2];  ///< left, right, from the top
     std::vector<CardRun> runs[2];
     std::vector<CardNeutral> neutrals;
-    std::vector<std::string> notes;               ///< by directory row: bold words within the cell
+    std::vector<std::string> notes;  ///< by directory row: bold words within the cell
     int rows = 0;
-    std::vector<double> least;                    ///< height that each row needs
-    std::vector<std::pair<int, int>> cards;       ///< first and last row of each
+    std::vector<double> least;               ///< height that each row needs
+    std::vector<std::pair<int, int>> cards;  ///< first and last row of each
     const DirectoryRow& entry(std::size_t i) const { return directory.rows[i]; }
 };
 
@@ -85,6 +86,6 @@ double place_cells(CardPlan&, std::pair<int, int> rows, double top, double heigh
 
 /// Width that a row's sign takes beside its text in cells too low to carry it under the number; 0 without a sign.
 double sign_width(const DirectoryRow&);
-constexpr double tall_cell = 7.6;  // a sign fits under the number from here on, mm
+constexpr double tall_cell = 6.95;  // a sign fits under the number from here on, mm
 
 }  // namespace doorcard

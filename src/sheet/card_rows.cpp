@@ -12,7 +12,8 @@ using Rows = std::pair<int, int>;
 
 class RowPainting {
 public:
-    RowPainting(Drawing& drawing, const CardContent& card) : drawing_(drawing), card_(card), plan_(card.plan), columns_(plan_.columns) {}
+    RowPainting(Drawing& drawing, const CardContent& card)
+        : drawing_(drawing), card_(card), plan_(card.plan), columns_(plan_.columns) {}
 
     void paint(double top, double bottom) {
         const Rows rows = plan_.cards[card_.card];
@@ -54,21 +55,23 @@ private:
         const Frame room{left ? columns_.left : columns_.right - columns_.number, cell.y, columns_.number, cell.height};
         const double cap = cap_height(12);
         const double baseline = cell.y + number_top(side, cell) + cap;
-        drawing_.text(room, baseline, name_of(cell.position), {12, true}, left ? Align::left : Align::right, ink_of(plan_.entry(cell.entry)));
+        drawing_.text(room, baseline, name_of(cell.position), {12, true}, left ? Align::left : Align::right,
+                      ink_of(plan_.entry(cell.entry)));
         if (!sign_below(side, cell)) return;
         const double x = left ? columns_.left : columns_.right;
-        paint_sign(plan_.entry(cell.entry), left ? x : x - sign_box(plan_.entry(cell.entry)), baseline + 0.7, left);
+        paint_sign(plan_.entry(cell.entry), left ? x : x - sign_box(plan_.entry(cell.entry)), baseline + 0.5, left);
     }
 
     bool sign_below(int side, const CardCell& cell) const {
-        return cell.height - cell.pad_top - cell.pad_bottom >= tall_cell && sign_width(plan_.entry(cell.entry)) > 0 && leads_here(side, cell);
+        return cell.height - cell.pad_top - cell.pad_bottom >= tall_cell && sign_width(plan_.entry(cell.entry)) > 0 &&
+               leads_here(side, cell);
     }
 
     // Numbers stand as high in all rows; higher where a sign goes below.
     double number_top(int side, const CardCell& cell) const {
-        const double with_sign = sign_below(side, cell) ? 0.7 + sign_height : 0;
+        const double with_sign = sign_below(side, cell) ? 0.5 + sign_height : 0;
         const double free = cell.height - cap_height(12) - with_sign - cell.pad_top - cell.pad_bottom;
-        return cell.pad_top + std::clamp(free / 2, 0.4, 1.45);
+        return cell.pad_top + std::clamp(free / 2, 0.35, 1.45);
     }
 
     bool leads_here(int side, const CardCell& cell) const {
@@ -96,7 +99,8 @@ private:
         const DirectoryRow& row = plan_.entry(run.entry);
         const double indent = inline_sign ? sign_width(row) : 0;
         Frame room{columns_.text_x(place.left), place.y, columns_.text_width() - indent, place.height};
-        const TextBlock block = text_block(plan_, run.entry, room.width, place.height - place.pad_top - place.pad_bottom, card_.words);
+        const TextBlock block =
+            text_block(plan_, run.entry, room.width, place.height - place.pad_top - place.pad_bottom, card_.words);
         if (inline_sign) {
             const double x = place.left ? room.x : room.x + columns_.text_width() - sign_box(row);
             paint_sign(row, x, place.y + place.number_top + cap_height(12) / 2 - sign_height / 2, place.left);
@@ -104,7 +108,8 @@ private:
         }
         const double widest = paint_lines(row, block, room, first_baseline(block, place));
         if (row.kind == RowKind::not_traced || row.kind == RowKind::not_described)
-            hatch(place.left ? columns_.handle_x(true) - 1.0 : room.right(), room.x + widest + 1.8, place.y, place.height);
+            hatch(place.left ? columns_.handle_x(true) - 1.0 : room.right(), room.x + widest + 1.8, place.y,
+                  place.height);
     }
 
     // The first line stands on the number's baseline where the words fit below it, else they stand in the middle.
@@ -154,8 +159,9 @@ private:
         handle.on_left = left;
         handle.rating = rating_text(breaker);
         handle.fuse = breaker.device && *breaker.device != "breaker";
-        handle.test_button = breaker.guards && std::any_of(breaker.guards->begin(), breaker.guards->end(),
-                                                           [](Guard guard) { return guard != Guard::equipment_ground; });
+        handle.test_button =
+            breaker.guards && std::any_of(breaker.guards->begin(), breaker.guards->end(),
+                                          [](Guard guard) { return guard != Guard::equipment_ground; });
         if (breaker.state == BreakerState::off) handle.state = HandleState::off;
         if (breaker.state == BreakerState::spare && row.kind == RowKind::spare) handle.state = HandleState::spare;
         handle.ink = ink_of(row);
@@ -174,7 +180,8 @@ private:
     void paint_rule(int side, std::size_t first, std::size_t last, Rows rows) {
         const auto& cells = plan_.cells[side];
         const bool left = side == 0;
-        for (std::size_t i = first; i < last; ++i) rule_at(left, cells[i].bottom(), true, cells[i].row == cells[i + 1].row);
+        for (std::size_t i = first; i < last; ++i)
+            rule_at(left, cells[i].bottom(), true, cells[i].row == cells[i + 1].row);
         if (last + 1 >= cells.size() || cells[last + 1].row > rows.second) return;
         rule_at(left, cells[last].bottom(), false, cells[last].row == cells[last + 1].row);
     }
@@ -202,12 +209,14 @@ private:
         std::vector<const CardCell*> all = left;
         all.insert(all.end(), right.begin(), right.end());
         if (all.empty()) return;
-        const bool one = std::all_of(all.begin(), all.end(), [&](const CardCell* cell) { return cell->leg == all.front()->leg; });
+        const bool one =
+            std::all_of(all.begin(), all.end(), [&](const CardCell* cell) { return cell->leg == all.front()->leg; });
         const double top = all.front()->y, bottom = all.back()->bottom();
         if (one) return paint_leg(all.front()->leg, {columns_.legs_x(), top, columns_.legs, bottom - top}, 9);
         const double half = columns_.legs / 2;
         for (const CardCell* cell : left) paint_leg(cell->leg, {columns_.legs_x(), cell->y, half, cell->height}, 8);
-        for (const CardCell* cell : right) paint_leg(cell->leg, {columns_.legs_x() + half, cell->y, half, cell->height}, 8);
+        for (const CardCell* cell : right)
+            paint_leg(cell->leg, {columns_.legs_x() + half, cell->y, half, cell->height}, 8);
     }
 
     void paint_leg(char leg, const Frame& room, double points) {
@@ -244,7 +253,8 @@ private:
                 if (std::find(entries.begin(), entries.end(), run.entry) == entries.end()) continue;
                 const CardCell& first = plan_.cells[side][run.first];
                 const CardCell& last = plan_.cells[side][run.last];
-                if (first.row >= rows.first && last.row <= rows.second) found.push_back({side, &run, first.y, last.bottom()});
+                if (first.row >= rows.first && last.row <= rows.second)
+                    found.push_back({side, &run, first.y, last.bottom()});
             }
         return found;
     }
@@ -258,7 +268,7 @@ private:
             const bool left = side == 0;
             const std::vector<std::pair<double, double>> teeth = teeth_of(side, here);
             if (teeth.size() > 1) bracket(left, teeth, neutral.tied);
-            if (neutral.neighbours) paint_rule_words(left, here.front().bottom, neutral.words);
+            if (neutral.neighbours) paint_rule_words(left, here.front().bottom, neutral);
         }
     }
 
@@ -292,12 +302,12 @@ private:
         return lane;
     }
 
-    void paint_rule_words(bool left, double y, const std::string& words) {
-        const TypeStyle style{8, true};
-        const double width = text_width(words, style);
+    void paint_rule_words(bool left, double y, const CardNeutral& neutral) {
+        const double width = text_width(neutral.words, neutral.style);
         const double x = columns_.text_x(left);
         drawing_.fill({x - 0.8, y - 0.3, width + 1.6, 0.6}, inks::paper);
-        drawing_.text({x, y - 1.5, columns_.text_width(), 3.0}, y + cap_height(8) / 2, words, style);
+        drawing_.text({x, y - 1.7, columns_.text_width(), 3.5}, y + cap_height(neutral.style.points) / 2, neutral.words,
+                      neutral.style);
         const double margin = left ? columns_.left - 2.4 : columns_.right + 2.4;
         drawing_.line(margin, y, left ? x - 0.8 : columns_.right - columns_.number + 1.2, y, lines::outline);
     }
@@ -360,6 +370,8 @@ private:
 
 }  // namespace
 
-void draw_rows(Drawing& drawing, const CardContent& card, double top, double bottom) { RowPainting(drawing, card).paint(top, bottom); }
+void draw_rows(Drawing& drawing, const CardContent& card, double top, double bottom) {
+    RowPainting(drawing, card).paint(top, bottom);
+}
 
 }  // namespace doorcard

@@ -13,7 +13,7 @@ bool lever_right(const Handle& handle) { return handle.on_left == (handle.state 
 
 double lever_of(const Frame& frame, const Handle& handle) {
     if (handle.state != HandleState::off) return std::min(lever_width, frame.width * 0.3);
-    return frame.width * 0.44;  // room for the word in it
+    return frame.width * (frame.width < 12 ? 0.48 : 0.44);  // room for the word in it
 }
 
 Frame lever_frame(const Frame& frame, const Handle& handle) {
@@ -26,12 +26,13 @@ Frame lever_frame(const Frame& frame, const Handle& handle) {
 // Hollow, struck, with the word in it: nobody can take it for a handle that is on.
 void draw_off(Drawing& drawing, const Frame& lever, const Handle& handle, const std::string& word) {
     drawing.box(lever, lines::outline, std::nullopt, handle.ink);
-    const TypeStyle style = fitting(word, {6.5, true}, lever.width - 0.5, {6.5, 6, 5.5, 5, 4.5, 4});
+    const TypeStyle style = fitting(word, {6.5, true}, lever.width - 0.5, {6.5, 6, 5.5, 5});
     const double middle = lever.y + lever.height / 2;
     const double half = cap_height(style.points) / 2;
-    drawing.text({lever.x + 0.2, middle - half - 0.4, lever.width - 0.4, 2 * half + 0.8}, middle + half, word, style, Align::middle, handle.ink);
-    const double rise = std::min(lever.height / 2, 4.0);
+    drawing.text({lever.x + 0.2, middle - half - 0.4, lever.width - 0.4, 2 * half + 0.8}, middle + half, word, style,
+                 Align::middle, handle.ink);
     const double room = half + 0.4;
+    const double rise = std::min(lever.height / 2, room + 1.3);
     if (rise <= room + 0.15) return;
     const double slope = lever.width / (2 * rise);
     const double x = lever.x + lever.width / 2;
@@ -52,7 +53,8 @@ void draw_lever(Drawing& drawing, const Frame& lever, const Handle& handle) {
     if (handle.state == HandleState::spare) return drawing.box(lever, lines::row, std::nullopt, handle.ink);
     drawing.fill(lever, handle.ink);
     if (handle.test_button)
-        drawing.dot(lever.x + lever.width / 2, lever.y + lever.height / 2, std::min(lever.width, lever.height) * 0.29, inks::paper);
+        drawing.dot(lever.x + lever.width / 2, lever.y + lever.height / 2, std::min(lever.width, lever.height) * 0.29,
+                    inks::paper);
 }
 
 }  // namespace
@@ -62,7 +64,8 @@ double lever_x(const Frame& frame, const Handle& handle) {
     return lever.x + lever.width / 2;
 }
 
-void draw_handle(Drawing& drawing, const Frame& frame, const Handle& handle, double rating_points, const std::string& off_word) {
+void draw_handle(Drawing& drawing, const Frame& frame, const Handle& handle, double rating_points,
+                 const std::string& off_word) {
     drawing.box(frame, lines::outline, std::nullopt, handle.ink);
     const Frame lever = lever_frame(frame, handle);
     if (handle.state == HandleState::off)
@@ -70,17 +73,22 @@ void draw_handle(Drawing& drawing, const Frame& frame, const Handle& handle, dou
     else
         draw_lever(drawing, lever, handle);
     const bool right = lever_right(handle);
-    const Frame room{right ? frame.x + 0.3 : lever.right() + 0.2, frame.y, right ? lever.x - frame.x - 0.5 : frame.right() - lever.right() - 0.5,
-                     frame.height};
-    const TypeStyle style = fitting(handle.rating, {rating_points, true}, room.width, {rating_points, rating_points * 0.9, rating_points * 0.8, rating_points * 0.7});
-    drawing.text(room, frame.y + frame.height / 2 + cap_height(style.points) / 2, handle.rating, style, Align::middle, handle.ink);
+    const Frame room{right ? frame.x + 0.3 : lever.right() + 0.2, frame.y,
+                     right ? lever.x - frame.x - 0.5 : frame.right() - lever.right() - 0.5, frame.height};
+    const TypeStyle style = fitting(handle.rating, {rating_points, true}, room.width,
+                                    {rating_points, rating_points * 0.9, rating_points * 0.8, rating_points * 0.7});
+    drawing.text(room, frame.y + frame.height / 2 + cap_height(style.points) / 2, handle.rating, style, Align::middle,
+                 handle.ink);
 }
 
-void draw_space(Drawing& drawing, const Frame& frame) { drawing.box(frame, lines::row, std::nullopt, inks::text, {0.9, 0.75}); }
+void draw_space(Drawing& drawing, const Frame& frame) {
+    drawing.box(frame, lines::row, std::nullopt, inks::text, {0.9, 0.75});
+}
 
 void draw_claimed(Drawing& drawing, double x, double y) {
     drawing.box({x + 0.14, y + 0.14, sign_height - 0.28, sign_height - 0.28}, 0.28);
-    drawing.text({x, y, sign_height, sign_height}, y + sign_height / 2 + cap_height(6.5) / 2, "?", {6.5, true}, Align::middle);
+    drawing.text({x, y, sign_height, sign_height}, y + sign_height / 2 + cap_height(6.5) / 2, "?", {6.5, true},
+                 Align::middle);
 }
 
 void arrow_head(Drawing& drawing, double x, double y, bool to_right, double size) {

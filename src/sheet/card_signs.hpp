@@ -10,10 +10,10 @@ enum class HandleState { on, off, spare };
 /// A device as it is drawn: box and lever, a fuse without a lever.
 struct Handle {
     HandleState state = HandleState::on;
-    bool on_left = true;      ///< left of the legs: on is toward them
+    bool on_left = true;  ///< left of the legs: on is toward them
     bool test_button = false;
     bool fuse = false;
-    std::string rating;       ///< "20"; a dash where not known
+    std::string rating;  ///< "20"; a dash where not known
     Ink ink = inks::text;
 };
 

@@ -13,7 +13,9 @@ namespace {
 
 constexpr std::size_t columns = 80;
 
-std::size_t characters(const std::string& text) { return static_cast<std::size_t>(g_utf8_strlen(text.c_str(), static_cast<gssize>(text.size()))); }
+std::size_t characters(const std::string& text) {
+    return static_cast<std::size_t>(g_utf8_strlen(text.c_str(), static_cast<gssize>(text.size())));
+}
 
 std::string padded(const std::string& text, std::size_t width) {
     const std::size_t has = characters(text);
@@ -47,7 +49,11 @@ std::vector<std::string> wrapped(const std::string& text, std::size_t width) {
 class TextCard {
 public:
     TextCard(const Network& network, std::size_t panel, const Words& words)
-        : network_(network), survey_(network.survey()), panel_(panel), words_(words), directory_(directory_of(network, panel)) {}
+        : network_(network),
+          survey_(network.survey()),
+          panel_(panel),
+          words_(words),
+          directory_(directory_of(network, panel)) {}
 
     std::vector<std::string> lines() {
         head();
@@ -60,7 +66,8 @@ private:
     const Panel& panel() const { return survey_.panels[panel_]; }
 
     void add(const std::string& text, std::size_t indent = 0) {
-        for (const std::string& line : wrapped(text, columns - indent)) lines_.push_back(std::string(indent, ' ') + line);
+        for (const std::string& line : wrapped(text, columns - indent))
+            lines_.push_back(std::string(indent, ' ') + line);
     }
 
     void head() {
@@ -72,21 +79,25 @@ private:
         add(words_(tr("fed from")) + ": " + fed_from_text(network_, panel_, words_));
         add(main_caption(panel(), words_) + ": " + main_text(network_, panel_, words_));
         const std::string sources = sources_text(network_, panel_, words_);
-        if (!sources.empty()) add(words_(tr("CAUTION")) + ": " + words_(tr("MULTIPLE SOURCES OF POWER")) + ". " + sources);
+        if (!sources.empty())
+            add(words_(tr("CAUTION")) + ": " + words_(tr("MULTIPLE SOURCES OF POWER")) + ". " + sources);
         const std::string off = kept_off_text(network_, directory_, words_);
         if (!off.empty()) add(words_(tr("WARNING")) + ": " + words_.say({tr("Do not switch on {0}"), {off}}) + ".");
         if (directory_.claimed > 0) add("[?] " + words_(tr("only said, not traced: treat as live.")));
         lines_.emplace_back();
     }
 
-    std::string legs_of(const DirectoryRow& row) const { return row.breaker ? network_.breaker_legs(*row.breaker) : ""; }
+    std::string legs_of(const DirectoryRow& row) const {
+        return row.breaker ? network_.breaker_legs(*row.breaker) : "";
+    }
 
     void rows() {
         std::size_t number = 4;
         for (const DirectoryRow& row : directory_.rows) number = std::max(number, characters(name_of(row.positions)));
         for (const DirectoryRow& row : directory_.rows) {
             const std::string rating = row.breaker ? rating_text(survey_.breakers[*row.breaker]) + " A" : "";
-            const std::string start = padded(name_of(row.positions), number) + "  " + padded(legs_of(row), 3) + "  " + padded(rating, 7);
+            const std::string start =
+                padded(name_of(row.positions), number) + "  " + padded(legs_of(row), 3) + "  " + padded(rating, 7);
             std::string text = (row.claimed ? "[?] " : "") + words_.say(row.text);
             if (!row.under.empty()) text += "; " + words_.say(row.under);
             const auto pieces = wrapped(text, columns - characters(start));
@@ -98,12 +109,15 @@ private:
 
     void foot() {
         for (const std::string& line : neutral_lines(network_, directory_, words_)) add(line);
-        for (const std::string& ask : ask_before(network_, directory_)) add(words_.say({tr("ASK before switching off {0}"), {ask}}));
+        for (const std::string& ask : ask_before(network_, directory_))
+            add(words_.say({tr("ASK before switching off {0}"), {ask}}));
         add(words_(tr("Off here is not proof of dead. Test before you touch.")));
         const std::string abbreviations = abbreviations_text(network_, directory_, words_);
         if (!abbreviations.empty()) add(abbreviations);
-        std::string last = words_.say({tr("{0:.0f} of {1:.0f} traced"),
-                                       {static_cast<double>(directory_.traced), static_cast<double>(directory_.in_use())}}) + "   " + dated(survey_, words_);
+        std::string last =
+            words_.say({tr("{0:.0f} of {1:.0f} traced"),
+                        {static_cast<double>(directory_.traced), static_cast<double>(directory_.in_use())}}) +
+            "   " + dated(survey_, words_);
         if (survey_.heading.revision) last += "   " + words_.say({tr("revision {0}"), {*survey_.heading.revision}});
         if (survey_.heading.surveyor) last += "   " + words_.say({tr("by {0}"), {*survey_.heading.surveyor}});
         add(last);

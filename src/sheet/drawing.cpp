@@ -28,17 +28,17 @@ void Drawing::dot(double x, double y, double radius, Ink ink) {
 void Drawing::text(const Frame& frame, double baseline, const std::string& text, const TypeStyle& style, Align align,
                    Ink ink) {
     if (text.empty()) return;
-    const double x = align == Align::left    ? frame.x
-                     : align == Align::right ? frame.right()
-                                             : frame.x + frame.width / 2;
+    const double x = align == Align::left ? frame.x : align == Align::right ? frame.right() : frame.x + frame.width / 2;
     page_.marks.push_back(TextMark{x, baseline, text, style, align, ink, frame});
 }
 
 double Drawing::paragraph(const Frame& frame, const std::string& words, const TypeStyle& style, Ink ink) {
     double baseline = frame.y + cap_height(style.points);
     double bottom = frame.y;
+    // l and f rise a little above capitals
+    const Frame room{frame.x, frame.y - 0.3, frame.width, frame.height + 0.3};
     for (const std::string& piece : broken_lines(words, style, frame.width)) {
-        text(frame, baseline, piece, style, Align::left, ink);
+        text(room, baseline, piece, style, Align::left, ink);
         bottom = baseline + descent(style.points);
         baseline += line_advance(style.points);
     }
@@ -69,7 +69,8 @@ TypeStyle fitting(const std::string& text, TypeStyle style, double width, std::i
 }
 
 std::string cut_to(const std::string& text, const TypeStyle& style, double width) {
-    if (text_width(text, style) <= width) return text;
+    constexpr double rounding = 0.01;
+    if (text_width(text, style) <= width + rounding) return text;
     const auto lines = broken_lines(text, style, width, 1);
     return lines.empty() ? std::string() : lines.front();
 }

@@ -16,10 +16,10 @@ using Bytes = std::string;
 void paint_page(cairo_t*, const Page&);
 
 /// The same bytes for the same sheet. All throw std::runtime_error where the drawing library reports an error.
-Bytes paint_pdf(const Sheet&);                            ///< fonts embedded, text to be selected
-Bytes paint_svg(const Sheet&);                            ///< pages stacked; text to be searched
+Bytes paint_pdf(const Sheet&);                              ///< fonts embedded, text to be selected
+Bytes paint_svg(const Sheet&);                              ///< pages stacked; text to be searched
 Bytes paint_png(const Sheet&, double dots_per_inch = 200);  ///< pages stacked, on white
-Bytes paint_html(const Sheet&);                           ///< a picture of each page and its words as a table
-Bytes paint_text(const Sheet&);                           ///< 80 columns
+Bytes paint_html(const Sheet&);                             ///< a picture of each page and its words as a table
+Bytes paint_text(const Sheet&);                             ///< 80 columns
 
 }  // namespace doorcard

@@ -18,8 +18,9 @@ std::string picture(const Sheet& sheet, const Page& page) {
     Sheet single;
     single.title = sheet.title;
     single.pages = {page};
-    return fmt::format("<img alt=\"{}\" style=\"width:{:.1f}mm;max-width:100%\" src=\"data:image/svg+xml;base64,{}\">\n",
-                       escaped(page.title), page.paper.width, base64(paint_svg(single)));
+    return fmt::format(
+        "<img alt=\"{}\" style=\"width:{:.1f}mm;max-width:100%\" src=\"data:image/svg+xml;base64,{}\">\n",
+        escaped(page.title), page.paper.width, base64(paint_svg(single)));
 }
 
 std::string table(const Page& page) {
@@ -43,7 +44,8 @@ constexpr const char* style =
 
 Bytes paint_html(const Sheet& sheet) {
     std::string html = fmt::format(
-        "<!doctype html>\n<html lang=\"{0}\">\n<head><meta charset=\"utf-8\"><title>{1}</title><style>{2}</style></head>\n"
+        "<!doctype html>\n<html lang=\"{0}\">\n<head><meta "
+        "charset=\"utf-8\"><title>{1}</title><style>{2}</style></head>\n"
         "<body>\n<h1>{1}</h1>\n",
         sheet.language, escaped(sheet.title), style);
     for (const Page& page : sheet.pages) {

@@ -21,7 +21,8 @@ void describe(cairo_surface_t* surface, const Sheet& sheet) {
 void outline(cairo_surface_t* surface, const Sheet& sheet) {
     for (std::size_t i = 0; i < sheet.pages.size(); ++i)
         cairo_pdf_surface_add_outline(surface, CAIRO_PDF_OUTLINE_ROOT, sheet.pages[i].title.c_str(),
-                                      ("page=" + std::to_string(i + 1)).c_str(), static_cast<cairo_pdf_outline_flags_t>(0));
+                                      ("page=" + std::to_string(i + 1)).c_str(),
+                                      static_cast<cairo_pdf_outline_flags_t>(0));
 }
 
 }  // namespace

@@ -17,7 +17,7 @@ cairo_status_t write(void* closure, const unsigned char* data, unsigned int leng
 Bytes paint_png(const Sheet& sheet, double dots_per_inch) {
     const double scale = dots_per_inch / 72;
     const Paper whole = stacked_paper(sheet);
-    const auto dots = [&](double mm) { return static_cast<int>(std::ceil(points_of(mm) * scale)); };
+    const auto dots = [&](double mm) { return static_cast<int>(std::ceil(points_of(mm) * scale - 1e-6)); };
     const OwnedSurface surface(cairo_image_surface_create(CAIRO_FORMAT_RGB24, dots(whole.width), dots(whole.height)));
     const OwnedCairo cairo(cairo_create(surface.get()));
     cairo_set_source_rgb(cairo.get(), 1, 1, 1);

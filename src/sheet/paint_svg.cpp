@@ -31,14 +31,16 @@ Bytes without_surface_numbers(const Bytes& svg) {
 
 std::string text_element(const TextMark& mark, double down) {
     const char* anchor = mark.align == Align::left ? "start" : mark.align == Align::right ? "end" : "middle";
-    return fmt::format("<text x=\"{:.3f}\" y=\"{:.3f}\" font-size=\"{:.3f}\" text-anchor=\"{}\" textLength=\"{:.3f}\">{}</text>\n",
-                       points_of(mark.x), points_of(mark.baseline + down), mark.style.points, anchor,
-                       points_of(text_width(mark.text, mark.style)), escaped(mark.text));
+    return fmt::format(
+        "<text x=\"{:.3f}\" y=\"{:.3f}\" font-size=\"{:.3f}\" text-anchor=\"{}\" textLength=\"{:.3f}\">{}</text>\n",
+        points_of(mark.x), points_of(mark.baseline + down), mark.style.points, anchor,
+        points_of(text_width(mark.text, mark.style)), escaped(mark.text));
 }
 
 // The drawing holds outlines of letters: the same words, unseen, lie over them to be found, selected and read aloud.
 std::string words_of_pages(const Sheet& sheet) {
-    std::string words = fmt::format("<title>{}</title>\n<g fill-opacity=\"0\" font-family=\"DejaVu Sans\">\n", escaped(sheet.title));
+    std::string words =
+        fmt::format("<title>{}</title>\n<g fill-opacity=\"0\" font-family=\"DejaVu Sans\">\n", escaped(sheet.title));
     double down = 0;
     for (const Page& page : sheet.pages) {
         for (const Mark& mark : page.marks)

@@ -85,8 +85,9 @@ struct Page {
 struct Sheet {
     std::vector<Page> pages;
     std::string title;
-    std::string author;                         ///< whose survey it is; may be empty
-    std::string created = "2000-01-01T00:00:00Z";  ///< RFC 3339; stands in the PDF, so that two runs give the same bytes
+    std::string author;  ///< whose survey it is; may be empty
+    std::string created =
+        "2000-01-01T00:00:00Z";  ///< RFC 3339; stands in the PDF, so that two runs give the same bytes
     std::string language = "en";
 };
 

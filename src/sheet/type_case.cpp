@@ -29,7 +29,8 @@ using OwnedContext = std::unique_ptr<PangoContext, Freed<g_object_unref>>;
 using OwnedOptions = std::unique_ptr<cairo_font_options_t, Freed<cairo_font_options_destroy>>;
 using OwnedFont = std::unique_ptr<PangoFontDescription, Freed<pango_font_description_free>>;
 
-constexpr const char* faces[] = {"DejaVuSans.ttf", "DejaVuSans-Bold.ttf", "DejaVuSans-Oblique.ttf", "DejaVuSans-BoldOblique.ttf",
+constexpr const char* faces[] = {"DejaVuSans.ttf",          "DejaVuSans-Bold.ttf",
+                                 "DejaVuSans-Oblique.ttf",  "DejaVuSans-BoldOblique.ttf",
                                  "DejaVuSansCondensed.ttf", "DejaVuSansCondensed-Bold.ttf"};
 
 // A private configuration: the same fonts whatever else is installed.
@@ -110,7 +111,8 @@ OwnedLayout shaped(const std::string& text, const TypeStyle& style) {
     pango_font_description_set_absolute_size(font.get(), style.points * PANGO_SCALE);
     pango_font_description_set_weight(font.get(), style.bold ? PANGO_WEIGHT_BOLD : PANGO_WEIGHT_NORMAL);
     pango_font_description_set_style(font.get(), style.italic ? PANGO_STYLE_OBLIQUE : PANGO_STYLE_NORMAL);
-    pango_font_description_set_stretch(font.get(), style.condensed ? PANGO_STRETCH_SEMI_CONDENSED : PANGO_STRETCH_NORMAL);
+    pango_font_description_set_stretch(font.get(),
+                                       style.condensed ? PANGO_STRETCH_SEMI_CONDENSED : PANGO_STRETCH_NORMAL);
     pango_layout_set_font_description(layout.get(), font.get());
     pango_layout_set_single_paragraph_mode(layout.get(), TRUE);
     pango_layout_set_text(layout.get(), text.c_str(), static_cast<int>(text.size()));
