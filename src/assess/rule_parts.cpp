@@ -58,7 +58,7 @@ Message circuit_name(const Network& network, std::size_t circuit) {
     std::string spaces;
     for (const std::size_t b : network.breakers_of(circuit))
         spaces += (spaces.empty() ? "" : ", ") + breaker_name(network, b);
-    Message text = circuit_text(network, circuit, Detail::plain);
+    Message text = circuit_text(network, circuit);
     if (text.empty()) text = verbatim(network.survey().circuits[circuit].id);
     return spaces.empty() ? text : Message{tr("{0} {1}"), {spaces, std::move(text)}};
 }
