@@ -21,6 +21,18 @@ Severity for_calculated(Severity severity, Amperes value, Amperes limit, const R
     return excess < book.figure("calculated-tolerance") - 1e-9 ? Severity::notice : severity;
 }
 
+std::optional<Excess> worst_excess(Severity severity, std::optional<Amperes> measured,
+                                   std::optional<Amperes> calculated, Amperes limit, const RuleBook& book) {
+    std::optional<Excess> worst;
+    if (calculated && exceeds(*calculated, limit))
+        worst = Excess{for_calculated(severity, *calculated, limit, book), *calculated, false};
+    if (!measured || !exceeds(*measured, limit)) return worst;
+    const Excess read{for_measured(severity, measured->value, limit.value, book), *measured, true};
+    const bool outweighs =
+        !worst || read.severity < worst->severity || (read.severity == worst->severity && read.value >= worst->value);
+    return outweighs ? read : worst;
+}
+
 Address address_of(const Network& network, Thing thing) {
     const Survey& survey = network.survey();
     switch (thing.kind) {
