@@ -5,6 +5,7 @@
 
 #include "assess/circuit_text.hpp"
 #include "network/panel_supply.hpp"
+#include "rules/lookups.hpp"
 
 namespace doorcard {
 
@@ -86,6 +87,12 @@ std::vector<std::size_t> breakers_of(const SharedNeutral& neutral) {
     for (const Hot& hot : neutral.hots)
         if (std::ranges::find(found, hot.breaker) == found.end()) found.push_back(hot.breaker);
     return found;
+}
+
+int receptacles_at(const Outlet& outlet, const RuleBook& book) {
+    const auto says = outlet.config ? configuration(book, *outlet.config) : std::nullopt;
+    const bool heavy = says && says->amps.value > book.figure("shared-circuit-max-a");
+    return outlet.receptacles.value_or(heavy ? 1 : 2);
 }
 
 Finding begin_finding(const char* rule, Severity severity, Basis basis, Address of) {

@@ -40,6 +40,9 @@ Message breaker_names(const Network&, const std::vector<std::size_t>& breakers);
 /// Breakers of a neutral's hots, once each.
 std::vector<std::size_t> breakers_of(const SharedNeutral&);
 
+/// Receptacles at a receptacle outlet: as counted, else two, but one of a heavy configuration (above 20 A).
+int receptacles_at(const Outlet&, const RuleBook&);
+
 /// A finding with its address and rule filled in.
 Finding begin_finding(const char* rule, Severity, Basis, Address of);
 
