@@ -13,7 +13,8 @@ using namespace doorcard;
 namespace {
 
 Sheet card_of(const Survey& survey, CardChoice choice = {}, const Words& words = Words::in("en")) {
-    return card_sheet(network_of(survey), Assessment{}, choice, words);
+    const Network network = network_of(survey);
+    return card_sheet(network, assess(network, *built_in_book("NEC-2023")), choice, words);
 }
 
 std::vector<TextMark> texts_of(const Page& page) {
@@ -291,6 +292,19 @@ TEST_CASE("card: abbreviations that the rows use are explained, others are not")
     CHECK(words.find("HVAC: heating, ventilation, air conditioning.") != std::string::npos);
     CHECK(words.find("GFCI") == std::string::npos);
     CHECK(all_words(card_of(example::small_panel())).find("HVAC") == std::string::npos);
+}
+
+TEST_CASE("card: defaults that it shows are listed as assumed") {
+    CHECK(all_words(card_of(example::small_panel()))
+              .find("Assumed: the system of what feeds it; odd numbers on the left; "
+                    "legs AB down the rows from space 1.") != std::string::npos);
+    Survey survey = example::small_panel();
+    std::vector<Panel> panels = survey.panels.rows();
+    panels[0].legs_down = "AB";
+    panels[0].numbering = Numbering::odd_left;
+    panels[0].system = System::split_120_240;
+    survey.panels = Table(panels);
+    CHECK_FALSE(says(card_of(survey), "Assumed"));
 }
 
 TEST_CASE("card: fire alarm circuits are named so, in red") {
