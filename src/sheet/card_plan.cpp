@@ -211,8 +211,8 @@ TextBlock block_at(double points, const DirectoryRow& row, const std::string& no
     TextBlock block;
     add_lines(block, words.say(row.text), {points, warns, row.claimed, false}, width, most_lines, row.claimed);
     add_lines(block, words.say(row.under), {8, row.kind == RowKind::off && row.circuits.empty(), false, false}, width,
-              most_lines, false);
-    if (!note.empty()) add_lines(block, note, {8, true}, width, 3, false);
+              3, false);
+    if (!note.empty()) add_lines(block, note, {8, true}, width, 2, false);
     if (!block.lines.empty()) block.height += descent(block.lines.back().style.points);
     return block;
 }

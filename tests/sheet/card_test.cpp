@@ -122,8 +122,16 @@ TEST_CASE("card: the same in Spanish") {
         check_texts(card_of(survey, {}, Words::in("es")));
 }
 
-TEST_CASE("card: the narrowest card keeps its texts apart") {
-    check_texts(card_of(example::house(), pocket(least_cut.width, 206)));
+TEST_CASE("card: the smallest card keeps its texts apart") {
+    for (const Survey& survey : {example::house(), example::full_panel(42), example::tandems(), example::long_texts(8)})
+        check_texts(card_of(survey, pocket(least_cut.width, least_cut.height)));
+}
+
+TEST_CASE("card: breakers that interlock are parted where no row is a clean end, and nothing is lost") {
+    const Sheet sheet = card_of(example::interlocked(84));
+    CHECK(sheet.pages.size() >= 3);
+    check_texts(sheet);
+    for (int space = 1; space <= 84; ++space) CHECK_NOTHROW(mark_of(sheet, std::to_string(space)));
 }
 
 TEST_CASE("card: 24 spaces on one card, 42 on two, 84 on several") {
