@@ -129,7 +129,9 @@ TEST_CASE("card: the smallest card keeps its texts apart") {
 
 TEST_CASE("card: breakers that interlock are parted where no row is a clean end, and nothing is lost") {
     const Sheet sheet = card_of(example::interlocked(84));
-    CHECK(sheet.pages.size() >= 3);
+    CHECK(sheet.pages.size() == 3);
+    CHECK(says(sheet, "is one handle"));  // a pole alone must not read as a one-pole breaker
+    CHECK_FALSE(says(card_of(example::full_panel(84)), "is one handle"));
     check_texts(sheet);
     for (int space = 1; space <= 84; ++space) CHECK_NOTHROW(mark_of(sheet, std::to_string(space)));
 }
