@@ -4,6 +4,7 @@
 
 #include "assess/ampacity.hpp"
 #include "assess/figures.hpp"
+#include "assess/voltage_drop.hpp"
 
 namespace doorcard {
 namespace {
@@ -111,10 +112,11 @@ void reckon_circuits(Reckoned& all) {
 }
 
 Reckoned reckon(const Network& network, const RuleBook& book, const Readings& readings) {
-    Reckoned all{network, book, readings, place_loads(network, book), {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}};
+    Reckoned all{network, book, readings, place_loads(network, book)};
     reckon_circuits(all);
     reckon_panels(all);
     reckon_neutrals(all);
+    reckon_voltage_drops(all);
     return all;
 }
 

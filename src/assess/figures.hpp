@@ -12,18 +12,19 @@ struct Reckoned {
     const Network& network;
     const RuleBook& book;
     const Readings& readings;
-    PlacedLoads placed;
-    std::vector<CircuitDemand> demands;       ///< by circuit
-    std::vector<Measured> measured;           ///< by circuit
-    std::vector<Measured> measured_breakers;  ///< by breaker: its own readings
-    std::vector<LegSums> panel_sums;          ///< by panel: its own loads and all downstream
-    std::vector<Measured> measured_feeders;   ///< by panel
-    std::vector<LoadFigures> circuits;        ///< by circuit
-    std::vector<LoadFigures> feeders;         ///< by panel
-    std::vector<NeutralFigures> neutrals;     ///< as network.neutrals()
-    std::vector<LegSums> neutral_sums;        ///< likewise: the loads of its circuits
-    std::vector<PanelFigures> panels;
-    std::vector<Assumption> assumed;  ///< defaults that figures used
+    PlacedLoads placed{};
+    std::vector<CircuitDemand> demands{};       ///< by circuit
+    std::vector<Measured> measured{};           ///< by circuit
+    std::vector<Measured> measured_breakers{};  ///< by breaker: its own readings
+    std::vector<LegSums> panel_sums{};          ///< by panel: its own loads and all downstream
+    std::vector<LegSums> feeder_sums{};         ///< by panel: the currents in its feeding conductors
+    std::vector<Measured> measured_feeders{};   ///< by panel
+    std::vector<LoadFigures> circuits{};        ///< by circuit
+    std::vector<LoadFigures> feeders{};         ///< by panel
+    std::vector<NeutralFigures> neutrals{};     ///< as network.neutrals()
+    std::vector<LegSums> neutral_sums{};        ///< likewise: the loads of its circuits
+    std::vector<PanelFigures> panels{};
+    std::vector<Assumption> assumed{};  ///< defaults that figures used
 };
 
 Reckoned reckon(const Network&, const RuleBook&, const Readings&);

@@ -232,12 +232,13 @@ LegSums feeder_sums(const Reckoned& all, std::size_t p, const PanelLoads& loads,
     return sums;
 }
 
-LoadFigures feeder_figures(const Reckoned& all, std::size_t p, const PanelLoads& loads, const Measured& measured) {
+LoadFigures feeder_figures(const Reckoned& all, std::size_t p, const PanelLoads& loads, const Measured& measured,
+                           LegSums& sums) {
     const Network& network = all.network;
     const Panel& panel = network.survey().panels[p];
     const std::vector<std::size_t> breakers = feeding_breakers(network, p);
     const FeedingSide side = feeding_side(network, p, breakers);
-    const LegSums sums = feeder_sums(all, p, loads, side);
+    sums = feeder_sums(all, p, loads, side);
     LoadFigures figures;
     figures.id = panel.id;
     for (const std::size_t b : breakers) figures.breakers.push_back(network.survey().breakers[b].id);
@@ -277,7 +278,9 @@ void reckon_panels(Reckoned& all) {
             for (const PanelLoad& load : loads.of(p)) sums.add(load.current, network.supply(p), load.count);
         all.panels.push_back(panel_figures(all, p, sums));
         all.measured_feeders.push_back(measured_feeder(all, p));
-        all.feeders.push_back(feeder_figures(all, p, loads, all.measured_feeders.back()));
+        LegSums in_feeder;
+        all.feeders.push_back(feeder_figures(all, p, loads, all.measured_feeders.back(), in_feeder));
+        all.feeder_sums.push_back(in_feeder);
         all.panel_sums.push_back(sums);
     }
 }

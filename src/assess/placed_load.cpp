@@ -23,6 +23,7 @@ PlacedLoad placed(const Network& network, std::size_t at, const LoadPlace& place
     const Load& load = network.survey().loads[at];
     PlacedLoad found;
     found.load = &load;
+    if (load.outlet) found.outlet = network.survey().outlets.position(*load.outlet);
     found.key = at;
     found.current = current_of(load, place, book);
     found.count = load.count_or_one();
@@ -50,6 +51,7 @@ PlacedLoad receptacle_load(const Network& network, std::size_t outlet, const Loa
         if (const auto says = configuration(book, *given.config)) as_load.volts = says->volts;
     PlacedLoad found;
     found.key = network.survey().loads.size() + outlet;
+    found.outlet = outlet;
     found.current = current_of(as_load, place, book);
     return found;
 }

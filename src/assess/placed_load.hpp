@@ -11,6 +11,8 @@ namespace doorcard {
 struct PlacedLoad {
     const Load* load = nullptr;
     std::size_t key = 0;  ///< the same for the same load wherever it is placed
+    std::optional<std::size_t>
+        outlet;  ///< where it is plugged or wired in; nullopt: set straight on the circuit or panel
     LoadCurrent current;
     double count = 1;
     bool continuous = false;  ///< declared, or by rule

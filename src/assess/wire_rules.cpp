@@ -201,15 +201,16 @@ bool is_main_feeder(const Network& network, std::size_t p) {
     });
 }
 
-/// 310.12: by its table where nothing is corrected, else by the share of the rating that it stands on.
+/// 310.12, which holds for the ratings of its table alone: by the table where nothing is corrected, else by the share
+/// of the rating that it stands on.
 bool dwelling_feeder_passes(const Conductor& conductor, Amperes amps, const RuleBook& book) {
+    const auto least = dwelling_service_size(book, *conductor.wire.metal, conductor.device);
+    if (!least) return false;
     if (!exceeds(book.figure("dwelling-service-share") * conductor.device, amps)) return true;
     const bool corrected =
         conductor.wire.conductors_together.value_or(0) > 3 ||
         (conductor.wire.ambient_c && conductor.wire.ambient_c->value > book.figure("base-ambient-c"));
-    if (corrected) return false;
-    const auto least = dwelling_service_size(book, *conductor.wire.metal, conductor.device);
-    return least && at_least_size(book, conductor.size, *least).value_or(false);
+    return !corrected && at_least_size(book, conductor.size, *least).value_or(false);
 }
 
 void judge_feeder(const Reckoned& all, std::size_t p, std::vector<Finding>& findings) {

@@ -63,10 +63,16 @@ private:
         write_lines(finding.severity, words_.say(finding.text));
         for (const std::string& line : wrapped(words_.say(finding.remedy), terminal_.columns - indent))
             out_ << std::string(indent, ' ') << line << '\n';
-        const std::string source = sources_text(finding.sources) + "   " + finding.of.text();
+        const std::string source = printed_sources(finding.sources) + "   " + finding.of.text();
         for (const std::string& line : wrapped(source, terminal_.columns - indent))
             out_ << padded_left(line, terminal_.columns) << '\n';
         out_ << '\n';
+    }
+
+    std::string printed_sources(const std::vector<Citation>& sources) const {
+        std::string text;
+        for (const Citation& source : sources) text += (text.empty() ? "" : "; ") + words_(source.text());
+        return text;
     }
 
     /// Gaps and other notices of one rule and panel stand in one line.

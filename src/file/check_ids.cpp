@@ -39,6 +39,7 @@ private:
         if (is_new) return;
         Named& first = entry->second;
         if (named.place < first.place) std::swap(named, first);
+        if (!checked_.complaints.wants(named.place)) return;
         checked_.complaints.add(named.place,
                                 fmt::format("the id \"{}\" of this {} is that of the {} at line {}", id, named.kind,
                                             first.kind, first.place.line),

@@ -120,11 +120,12 @@ private:
             if (named.kinds == to_neutral) search.offer(neutral);
         any_kind(named.kinds, [&](std::string_view name, const auto& table) {
             for (const auto& thing : table) search.offer(thing.id);
-            headers.append(fmt::format("{}[[{}]]", headers.empty() ? "" : " or ", name));
+            const std::string_view before = !headers.empty() ? " or " : name == "outlet" ? "an " : "a ";
+            headers.append(fmt::format("{}[[{}]]", before, name));
             return false;
         });
         const std::string add = named.kinds == to_neutral ? "name it as \"neutral\" of a [[circuit]]"
-                                                          : fmt::format("add a {} with that id", headers);
+                                                          : fmt::format("add {} with that id", headers);
         return search.meant() ? fmt::format("did you mean \"{}\"? Else {}", *search.meant(), add) : add;
     }
 

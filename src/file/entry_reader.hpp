@@ -57,7 +57,7 @@ private:
     std::nullopt_t wrong_value(Place, std::string_view is);
 
     Complaints& complaints_;
-    std::map<const Field*, Names> names_;
+    std::map<std::pair<const Field*, std::size_t>, Names> names_;  // by list
     // of the key that is being read
     const Field* field_ = nullptr;
     std::string_view where_;

@@ -54,9 +54,12 @@ private:
         if (c == '#') return std::min(bytes_.find('\n', at), bytes_.size());
         if (c == '.') {
             count_dot(at);
-        } else if (c == '\n' || c == '=' || c == ',') {
+        } else if (c == '\n') {
             dots_ = 0;
+        } else if (c == '=' || c == ',') {
+            count_value(at);
         } else if (c == '[' || c == '{') {
+            count_value(at);
             open(at);
         } else if (c == ']' || c == '}') {
             close();
@@ -68,8 +71,13 @@ private:
             refuse(at, fmt::format("a key with more than {} dots", most_dots),
                    "no key of a survey has more than one or two");
     }
-    void open(std::size_t at) {
+    void count_value(std::size_t at) {
         dots_ = 0;
+        if (++values_ > most_values)
+            refuse(at, fmt::format("more than {} values and lists", most_values),
+                   "a survey has some thousands to some million");
+    }
+    void open(std::size_t at) {
         if (++depth_ > most_nesting)
             refuse(at, fmt::format("brackets nested more than {} deep", most_nesting),
                    "nothing in a survey nests deeper than 3");
@@ -85,6 +93,7 @@ private:
     std::string_view bytes_;
     int dots_ = 0;
     int depth_ = 0;
+    int values_ = 0;
     std::optional<Complaint> found_;
 };
 

@@ -85,9 +85,9 @@ std::string ids_of(const Field& field) {
     std::string kinds;
     for (const auto& [bit, name] : referents) {
         if ((field.refers & bit) == 0) continue;
-        kinds.append(kinds.empty() ? "" : " or ").append(name);
+        kinds.append(kinds.empty() ? name == "outlet" ? "an " : "a " : " or ").append(name);
     }
-    const std::string ids = "id of a " + kinds;
+    const std::string ids = "id of " + kinds;
     return field.also.empty() ? ids : ids + ", or \"" + std::string(field.also) + "\"";
 }
 

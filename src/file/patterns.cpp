@@ -93,10 +93,10 @@ bool is_slash_volts(std::string_view text) { return digits(text) || digits_about
 }  // namespace
 
 const Pattern id_pattern = {
-    &is_id, "id: 1 to 64 printable characters, no \"/\", quote or control character, no space at either end"};
+    &is_id, "text of 1 to 64 printable characters, no \"/\", quote or control character, no space at either end"};
 const Pattern panel_id_pattern = {
     &is_panel_id,
-    "id: 1 to 64 printable characters, no \":\", \"+\", \"/\", quote or control character, no space at either end"};
+    "text of 1 to 64 printable characters, no \":\", \"+\", \"/\", quote or control character, no space at either end"};
 const Pattern hp_pattern = {&is_hp, "number, or a text such as \"3/4\""};
 const Pattern leg_letters = {&are_letters, "letters of legs, such as \"AB\""};
 const Pattern load_legs = {&are_load_legs, "legs, such as \"A\", \"AB\", \"ABC\" or \"AN+BN\""};

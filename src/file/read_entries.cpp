@@ -52,7 +52,7 @@ void EntryReader::mark(const TomlMember& member, std::vector<Mark>& marks, std::
 }
 
 const Field* EntryReader::field_named(std::string_view key, FieldList fields) {
-    Names& names = names_[fields.data()];
+    Names& names = names_[{fields.data(), fields.size()}];
     if (names.empty()) {
         for (const Field& field : fields) names.emplace_back(field.name, &field);
         std::ranges::sort(names);
@@ -91,6 +91,7 @@ void EntryReader::check_groups(std::vector<Member>& grouped, FieldList fields) {
 }
 
 void EntryReader::check_required(const std::vector<TomlMember>& members, TomlNode table, FieldList fields) {
+    if (!complaints_.wants(table.place())) return;
     for (const Field& field : fields) {
         if (!field.is_required || std::ranges::find(members, field.name, &TomlMember::key) != members.end()) continue;
         complaints_.add(table.place(), fmt::format("{} has no \"{}\"", where_, field.name),
@@ -120,7 +121,11 @@ public:
 
 private:
     void read_table(const KeyTable& table, const TomlMember& member) {
-        if (table.shape != Shape::many && member.node.is(Kind::table)) {
+        entries_ += member.node.is(Kind::list) ? member.node.size() : 1;
+        if (entries_ > most_entries) {
+            into_.complaints.add(member.place, "the file has more than a million entries",
+                                 "a survey has some hundreds to some hundred thousands");
+        } else if (table.shape != Shape::many && member.node.is(Kind::table)) {
             table.make_rows(into_.draft, 1);
             read_entry(table, member.node, 0);
         } else if (table.shape != Shape::one && member.node.is(Kind::list)) {
@@ -153,8 +158,10 @@ private:
                                             : fmt::format("the nearest known table is {}", header));
     }
 
+    static constexpr std::size_t most_entries = 1'000'000;
     Entries& into_;
     EntryReader reader_;
+    std::size_t entries_ = 0;
 };
 
 }  // namespace

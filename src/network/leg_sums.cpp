@@ -2,6 +2,7 @@
 #include "network/leg_sums.hpp"
 
 #include <algorithm>
+#include <numbers>
 #include <numeric>
 
 namespace doorcard {
@@ -36,6 +37,7 @@ void LegSums::add(const LoadCurrent& load, const PanelSupply& supply, double cou
         if (load.va) va_[place(leg)] += load.va->value * count * va_share(load);
     if (!load.known()) return;
     any_known_ = true;
+    if (load.va) volt_amperes_ += load.va->value * count * scale * unit_phasor(load.lag_degrees);
     const double first = load.fundamental->value * count * scale;
     const double third = load.third.value * count * scale;
     switch (load.placing) {
@@ -105,9 +107,14 @@ void LegSums::add(const LegSums& other) {
     for (std::size_t i = 0; i < va_.size(); ++i) va_[i] += other.va_[i];
     neutral_.first += other.neutral_.first;
     neutral_.third += other.neutral_.third;
+    volt_amperes_ += other.volt_amperes_;
     unplaced_first_ += other.unplaced_first_;
     unplaced_third_ += other.unplaced_third_;
     any_known_ = any_known_ || other.any_known_;
+}
+
+double LegSums::angle_degrees() const {
+    return volt_amperes_ == Phasor(0) ? 0 : std::arg(volt_amperes_) * 180 / std::numbers::pi;
 }
 
 Amperes LegSums::neutral_amps() const {

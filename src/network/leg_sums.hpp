@@ -15,6 +15,8 @@ public:
     void add(const LegSums&);
 
     bool any_known() const { return any_known_; }
+    /// Angle by which the sum of the volt-amperes lags, in degrees; 0 where there is none.
+    double angle_degrees() const;
     /// hypot(|sum I1|, |sum I3|) of a leg.
     Amperes amps(char leg) const { return size(leg, all_); }
     /// The same of the line-to-neutral loads alone.
@@ -47,6 +49,7 @@ private:
     Legs all_, to_neutral_, placed_;
     std::array<double, 3> va_ = {};
     Pair neutral_;
+    Phasor volt_amperes_ = 0;
     double unplaced_first_ = 0, unplaced_third_ = 0;
     bool any_known_ = false;
 };

@@ -6,6 +6,7 @@
 #include <stdexcept>
 
 #include "base/built_in.hpp"
+#include "base/message.hpp"
 
 namespace doorcard {
 namespace {
@@ -21,7 +22,7 @@ const auto& thing(const Things& things, std::string_view id, std::string_view ki
 }  // namespace
 
 std::string Citation::text() const {
-    if (practice) return "common practice";
+    if (practice) return tr("common practice");
     return place.empty() ? standard : standard + " " + place;
 }
 

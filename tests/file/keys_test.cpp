@@ -84,6 +84,8 @@ TEST_CASE("keys: note and photos stand on every thing") {
         "format = 1\n[[room]]\nid = \"r\"\nnote = \"n\"\nphotos = [\"a.jpg\", { file = \"b.jpg\", at = "
         "2026-01-02T03:04:05, "
         "note = \"left\" }]\n");
+    CHECK(added("[[photo]]\nfile = \"a\"\nof = \"panel:MAIN\"\n[[room]]\nid = \"r\"\nphotos = [{ file = \"b\" }]\n")
+              .empty());
     REQUIRE(survey.rooms[0].photos->size() == 2);
     CHECK((*survey.rooms[0].photos)[0].file == "a.jpg");
     CHECK((*survey.rooms[0].photos)[1].note == "left");

@@ -51,6 +51,15 @@ TEST_CASE("limits: keys of 64 dots in 64 braces are still parsed") {
           Lines{"s:2:1: unknown key \"x\" in the survey file; the nearest known table is [[room]]"});
 }
 
+TEST_CASE("limits: millions of values, or more than a million entries, are refused") {
+    const std::string list = "format = 1\nx = [" + repeated("1,", most_values - 3) + "1";
+    CHECK_FALSE(refused_before_parsing(list + "]\n"));
+    CHECK(refused_before_parsing(list + ",]\n")->wrong == "more than 8000000 values and lists");
+    CHECK(
+        complaints("format = 1\nroom = [" + repeated("{},", 1'000'001) + "]\n") ==
+        Lines{"s:2:1: the file has more than a million entries; a survey has some hundreds to some hundred thousands"});
+}
+
 TEST_CASE("limits: a file over 64 MiB is refused, one of 64 MiB is read") {
     std::string text = "format = 1\n";
     text.resize(most_bytes, '\n');

@@ -98,12 +98,13 @@ TEST_CASE("read: every complaint in one run, by place, at most 50") {
     REQUIRE(lines.size() == 50);
     CHECK(lines.front().starts_with("s:4:1: "));
     CHECK(lines.back().starts_with("s:151:1: "));
-    CHECK(added("[[room]]\nfloor = 2\n[survey]\ntitle = 1\n") ==
-          Lines{"s:20:1: [[room]] has no \"id\"; add id = ... (id: 1 to 64 printable characters, no \"/\", quote or "
-                "control "
-                "character, no space at either end)",
-                "s:21:9: \"floor\" in [[room]] is a whole number; write floor = text",
-                "s:23:9: \"title\" in [survey] is a whole number; write title = text"});
+    CHECK(
+        added("[[room]]\nfloor = 2\n[survey]\ntitle = 1\n") ==
+        Lines{"s:20:1: [[room]] has no \"id\"; add id = ... (text of 1 to 64 printable characters, no \"/\", quote or "
+              "control "
+              "character, no space at either end)",
+              "s:21:9: \"floor\" in [[room]] is a whole number; write floor = text",
+              "s:23:9: \"title\" in [survey] is a whole number; write title = text"});
 }
 
 TEST_CASE("read: thousands of complaints keep the first 50, whatever the order of the tables") {
