@@ -111,7 +111,7 @@ private:
         }
         const double widest = paint_lines(row, block, room, first_baseline(block, place));
         if (row.kind == RowKind::not_traced || row.kind == RowKind::not_described)
-            hatch(place.left ? columns_.handle_x(true) - 1.0 : room.right(), room.x + widest + 1.8, place.y,
+            hatch(place.left ? columns_.handle_x(true) - 1.0 : room.right(), room.x + widest + 1.3, place.y,
                   place.height);
     }
 
@@ -140,7 +140,7 @@ private:
     }
 
     void hatch(double to, double from, double y, double height) {
-        if (to - from >= 3) drawing_.hatching({from, y + 1.1, to - from, height - 2.2});
+        if (to - from >= 2) drawing_.hatching({from, y + 1.1, to - from, height - 2.2});
     }
 
     void paint_further_pole(const CardRun& run, bool left, double y, double height) {
