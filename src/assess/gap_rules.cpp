@@ -73,41 +73,46 @@ void find_unseen_guards(const Reckoned& all, std::vector<Finding>& findings) {
     }
 }
 
-void judge_load_gaps(const Reckoned& all, const PlacedLoad& load, std::vector<Finding>& findings) {
-    if (!load.load) return;
-    const Address of{ThingKind::load, load.load->id, ""};
-    const std::string name = load.load->title.value_or(load.load->id);
-    const bool needs_volts = load.load->panel && !load.current.known();
-    if (!load.current.known() && (!load.current.va || needs_volts)) {
-        findings.push_back(gap(all, "nameplate-missing", of,
-                               {tr("{0}: no nameplate; it adds nothing to any sum"), {name}},
-                               tr("Read the nameplate.")));
-        return;
-    }
-    if (load.current.known() && !load.current.legs_known)
-        findings.push_back(gap(all, "load-leg-unknown", of,
-                               {tr("{0}: its leg is not known; it counts in full on each leg it may use"), {name}},
-                               tr("Enter the leg it uses.")));
+/// What is known of a load, over all the circuits that feed it.
+struct LoadKnown {
+    bool placed = false, current = false, va = false, leg_unknown = false;
+};
+
+std::vector<LoadKnown> known_of_loads(const Reckoned& all) {
+    std::vector<LoadKnown> known(all.network.survey().loads.size());
+    for (const auto* lists : {&all.placed.on_circuit, &all.placed.on_panel})
+        for (const auto& loads : *lists)
+            for (const PlacedLoad& load : loads) {
+                if (!load.load) continue;
+                LoadKnown& of = known[load.key];
+                of.placed = true;
+                of.current = of.current || load.current.known();
+                of.va = of.va || load.current.va;
+                of.leg_unknown = of.leg_unknown || (load.current.known() && !load.current.legs_known);
+            }
+    return known;
+}
+
+bool is_missing(const Load& load, const LoadKnown& known) {
+    if (!known.placed) return !(load.va || load.watts || load.amps || load.hp || load.min_circuit_a);
+    return !known.current && (!known.va || load.panel);
 }
 
 void find_load_gaps(const Reckoned& all, std::vector<Finding>& findings) {
     const Survey& survey = all.network.survey();
-    std::vector<bool> judged(survey.loads.size());
-    const auto judge = [&](const std::vector<PlacedLoad>& loads) {
-        for (const PlacedLoad& load : loads) {
-            if (!load.load || judged[load.key]) continue;
-            judged[load.key] = true;
-            judge_load_gaps(all, load, findings);
-        }
-    };
-    for (const auto& loads : all.placed.on_circuit) judge(loads);
-    for (const auto& loads : all.placed.on_panel) judge(loads);
+    const std::vector<LoadKnown> known = known_of_loads(all);
     for (std::size_t l = 0; l < survey.loads.size(); ++l) {
         const Load& load = survey.loads[l];
-        if (judged[l] || load.va || load.watts || load.amps || load.hp || load.min_circuit_a) continue;
-        findings.push_back(gap(all, "nameplate-missing", {ThingKind::load, load.id, ""},
-                               {tr("{0}: no nameplate; it adds nothing to any sum"), {load.title.value_or(load.id)}},
-                               tr("Read the nameplate.")));
+        const Address of{ThingKind::load, load.id, ""};
+        const std::string name = load.title.value_or(load.id);
+        if (is_missing(load, known[l]))
+            findings.push_back(gap(all, "nameplate-missing", of,
+                                   {tr("{0}: no nameplate; it adds nothing to any sum"), {name}},
+                                   tr("Read the nameplate.")));
+        else if (known[l].leg_unknown)
+            findings.push_back(gap(all, "load-leg-unknown", of,
+                                   {tr("{0}: its leg is not known; it counts in full on each leg it may use"), {name}},
+                                   tr("Enter the leg it uses.")));
     }
 }
 

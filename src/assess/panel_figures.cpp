@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 #include <map>
+#include <string_view>
+#include <tuple>
 
 #include "assess/ampacity.hpp"
 #include "assess/figures.hpp"
@@ -64,10 +66,19 @@ private:
         if (load.current.known()) loads_[panel].push_back({load.key, load.current, load.count});
     }
 
-    /// A load that came by several ways counts once, on every leg that it may use.
+    /// By load; among the ways of one load those that reach the neutral first, so that the order of the file does not
+    /// matter.
+    static bool comes_before(const PanelLoad& a, const PanelLoad& b) {
+        const auto rank = [](const PanelLoad& load) {
+            return std::tuple(load.key, load.current.placing, load.current.legs_known,
+                              std::string_view(load.current.legs));
+        };
+        return rank(a) < rank(b);
+    }
+
+    /// A load that came by several ways counts once, with the largest of its currents, on every leg that it may use.
     static void merge_doubles(std::vector<PanelLoad>& loads) {
-        std::stable_sort(loads.begin(), loads.end(),
-                         [](const PanelLoad& a, const PanelLoad& b) { return a.key < b.key; });
+        std::sort(loads.begin(), loads.end(), comes_before);
         std::vector<PanelLoad> once;
         for (PanelLoad& load : loads) {
             if (once.empty() || once.back().key != load.key) {
@@ -75,8 +86,10 @@ private:
                 continue;
             }
             LoadCurrent& kept = once.back().current;
+            kept.va = std::max(kept.va, load.current.va);
+            kept.fundamental = std::max(kept.fundamental, load.current.fundamental);
+            kept.third = std::max(kept.third, load.current.third);
             if (kept.legs == load.current.legs) continue;
-            if (!kept.known()) std::swap(kept, load.current);
             for (const char leg : load.current.legs)
                 if (kept.legs.find(leg) == std::string::npos) kept.legs += leg;
             std::sort(kept.legs.begin(), kept.legs.end());

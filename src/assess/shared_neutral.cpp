@@ -209,7 +209,8 @@ LegSums sums_of(const Reckoned& all, const SharedNeutral& neutral) {
 std::optional<double> imbalance(const Reckoned& all, const SharedNeutral& neutral, const LegSums& sums) {
     std::vector<Amperes> legs;
     char high_leg = 0;
-    for (const Hot& hot : neutral.hots) high_leg = all.network.supply(all.network.panel_of(hot.breaker)).high_leg;
+    for (const Hot& hot : neutral.hots)
+        if (const char high = all.network.supply(all.network.panel_of(hot.breaker)).high_leg) high_leg = high;
     for (const char leg : neutral.legs)
         if (leg != high_leg) legs.push_back(sums.neutral_part(leg));
     return imbalance_percent(legs);

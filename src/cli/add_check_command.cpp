@@ -16,13 +16,18 @@ void add_check_command(CLI::App& app, Run& run) {
                                                         {"warning", Severity::warning},
                                                         {"caution", Severity::caution},
                                                         {"notice", Severity::notice}};
-    command->add_option("--fail-at", options->fail_at, "exit 1 from this signal word on (warning)")
-        ->transform(CLI::CheckedTransformer(severities));
+    command
+        ->add_option_function<std::string>(
+            "--fail-at", [options, severities](const std::string& word) { options->fail_at = severities.at(word); },
+            "exit 1 from this signal word on (warning)")
+        ->check(CLI::IsMember({"danger", "warning", "caution", "notice"}))
+        ->option_text("danger|warning|caution|notice");
     command
         ->add_option_function<std::string>(
             "--only", [options](const std::string&) { options->only_required = true; },
             "only findings of this basis: required")
-        ->check(CLI::IsMember({"required"}));
+        ->check(CLI::IsMember({"required"}))
+        ->option_text("required");
     command
         ->add_option_function<std::string>(
             "--applies",
@@ -30,7 +35,8 @@ void add_check_command(CLI::App& app, Run& run) {
                 options->applies = word == "new-work" ? Applies::new_work : Applies::existing;
             },
             "only findings for this work: new-work, existing")
-        ->check(CLI::IsMember({"new-work", "existing"}));
+        ->check(CLI::IsMember({"new-work", "existing"}))
+        ->option_text("new-work|existing");
     command->callback([options, &run] {
         run = [options](std::ostream& out, std::ostream& err, const Words& words) {
             return run_check(*options, out, err, words);

@@ -7,14 +7,19 @@
 #include <ostream>
 
 #include "assess/directory.hpp"
+#include "cli/text_table.hpp"
 #include "network/panel_supply.hpp"
 
 namespace doorcard {
 namespace {
 
+using Kind = TextTable::Kind;
+
 constexpr const char* dash = "-";
+constexpr int longest_id = 16;
 
 std::string amps(std::optional<Amperes> value) { return value ? fmt::format("{:.1f}", value->value) : dash; }
+std::string rating(std::optional<Amperes> value) { return value ? fmt::format("{:g}", value->value) : dash; }
 std::string percent(std::optional<double> value) { return value ? fmt::format("{:.0f} %", *value) : dash; }
 
 /// Whole volt-amperes with a comma between thousands, as on the sheets.
@@ -26,54 +31,106 @@ std::string volt_amperes(std::optional<VoltAmperes> value) {
     return digits;
 }
 
-/// Width left for the text of a row: the columns beside it take this many.
-constexpr int figures_width = 47;
-
-struct Row {
-    std::string number, text, legs, rating, connected, lasting, measured, share;
-};
-
-void write_row(std::ostream& out, const Row& row, const Terminal& terminal) {
-    const int width = std::max(12, terminal.columns - figures_width - 8);
-    out << padded_left(row.number, 6) << "  " << padded(clipped(row.text, width), width) << padded_left(row.legs, 4)
-        << padded_left(row.rating, 5) << padded_left(row.connected, 11) << padded_left(row.lasting, 9)
-        << padded_left(row.measured, 10) << padded_left(row.share, 8) << '\n';
+/// The figures of a breaker's only circuit, or of the only panel that it feeds; null where there are several, or none.
+const LoadFigures* figures_of(const Network& network, const Assessment& assessment, std::size_t breaker) {
+    const auto& circuits = network.circuits_on(breaker);
+    const auto& panels = network.panels_fed_by(breaker);
+    if (circuits.size() == 1) return &assessment.circuits[circuits.front()];
+    if (circuits.empty() && panels.size() == 1) return &assessment.feeders[panels.front()];
+    return nullptr;
 }
 
-Row row_of(const Network& network, const Assessment& assessment, std::size_t breaker, const std::string& text) {
+/// What lasted when it was measured, else what is declared to last.
+std::optional<Amperes> lasting(const LoadFigures& figures) {
+    if (figures.sustained_a) return figures.sustained_a;
+    if (figures.continuous_a && figures.continuous_a->value > 0) return figures.continuous_a;
+    return std::nullopt;
+}
+
+std::vector<std::string> row_of(const Network& network, const Assessment& assessment, std::size_t breaker,
+                                const std::string& text) {
     const Breaker& given = network.survey().breakers[breaker];
-    Row row{spaces_text(given),
-            text,
-            network.breaker_legs(breaker),
-            given.amps ? fmt::format("{:g}", given.amps->value) : dash,
-            dash,
-            dash,
-            dash,
-            dash};
-    const LoadFigures* figures = nullptr;
-    if (network.circuits_on(breaker).size() == 1)
-        figures = &assessment.circuits[network.circuits_on(breaker).front()];
-    else if (network.panels_fed_by(breaker).size() == 1)
-        figures = &assessment.feeders[network.panels_fed_by(breaker).front()];
-    if (!figures) return row;
-    row.connected = volt_amperes(figures->connected_va);
-    row.lasting = figures->sustained_a                                        ? amps(figures->sustained_a)
-                  : figures->continuous_a && figures->continuous_a->value > 0 ? amps(figures->continuous_a)
-                                                                              : dash;
-    row.measured = amps(figures->measured_a);
-    row.share = percent(figures->percent_of_rating);
+    std::vector<std::string> row = {spaces_text(given), text, network.breaker_legs(breaker), rating(given.amps)};
+    const LoadFigures* figures = figures_of(network, assessment, breaker);
+    row.push_back(volt_amperes(figures ? figures->connected_va : std::nullopt));
+    row.push_back(amps(figures ? lasting(*figures) : std::nullopt));
+    row.push_back(amps(figures ? figures->measured_a : std::nullopt));
+    row.push_back(percent(figures ? figures->percent_of_rating : std::nullopt));
     return row;
 }
 
-std::string panel_line(const Network& network, std::size_t p, const Words& words) {
+/// What a panel's table is headed with: id, title, system, main.
+std::vector<std::string> panel_head(const Network& network, std::size_t p, const Words& words) {
     const Panel& panel = network.survey().panels[p];
-    std::string line = panel.id;
-    if (const auto system = network.supply(p).system) line += "  " + std::string(facts(*system).name);
-    if (panel.main_a) line += "  " + fmt::format(fmt::runtime(words(tr("main {0:g} A"))), panel.main_a->value);
-    return line;
+    std::vector<std::string> pieces = {panel.id};
+    if (panel.title && *panel.title != panel.id) pieces.push_back(*panel.title);
+    if (const auto system = network.supply(p).system) pieces.emplace_back(facts(*system).name);
+    if (panel.main_a) pieces.push_back(fmt::format(fmt::runtime(words(tr("main {0:g} A"))), panel.main_a->value));
+    return pieces;
 }
 
-std::string letters(const std::string& legs) { return legs.empty() ? dash : legs; }
+/// Breakers of a neutral's hots, each once: "5, 7", with the panel where there are several.
+std::string hots_text(const Network& network, const SharedNeutral& neutral) {
+    std::string text, panel;
+    std::vector<std::size_t> named;
+    for (const Hot& hot : neutral.hots) {
+        if (std::ranges::find(named, hot.breaker) != named.end()) continue;
+        named.push_back(hot.breaker);
+        const Breaker& breaker = network.survey().breakers[hot.breaker];
+        text += text.empty() ? "" : ", ";
+        if (network.survey().panels.size() > 1 && breaker.panel != panel) text += breaker.panel + " ";
+        panel = breaker.panel;
+        text += spaces_text(breaker);
+    }
+    return text.empty() ? dash : text;
+}
+
+/// What feeds a panel: its breakers, else its sources.
+std::string fed_from(const Network& network, std::size_t p) {
+    const Survey& survey = network.survey();
+    std::string text;
+    for (const std::string& feed : survey.panels[p].fed_by) {
+        const Breaker* breaker = survey.breakers.find(feed);
+        text += (text.empty() ? "" : ", ") + (breaker ? breaker->panel + " " + spaces_text(*breaker) : feed);
+    }
+    return text.empty() ? dash : text;
+}
+
+void write_legs(std::ostream& out, const Assessment& assessment, const Words& words, const Terminal& terminal) {
+    TextTable table({{words(tr("panel")), Kind::word, 0},
+                     {words(tr("leg")), Kind::word, 0},
+                     {"VA", Kind::figure, 0},
+                     {"A", Kind::figure, 0},
+                     {words(tr("measured")), Kind::figure, 0}});
+    for (const PanelFigures& panel : assessment.panels)
+        for (const PanelLegFigures& leg : panel.legs)
+            table.add({clipped(panel.id, longest_id), std::string(1, leg.leg), volt_amperes(leg.va), amps(leg.amps),
+                       amps(leg.measured_a)});
+    out << words(tr("Legs: nameplates added, no demand; judged by measured load only")) << '\n';
+    table.write(out, terminal);
+    out << '\n';
+}
+
+void write_feeders(std::ostream& out, const Network& network, const Assessment& assessment, const Words& words,
+                   const Terminal& terminal) {
+    TextTable table({{words(tr("panel")), Kind::word, 0},
+                     {words(tr("fed from")), Kind::text, 0},
+                     {words(tr("rated")), Kind::figure, 0},
+                     {words(tr("may carry")), Kind::figure, 0},
+                     {words(tr("measured")), Kind::figure, 0},
+                     {words(tr("neutral")), Kind::figure, 1},
+                     {words(tr("unbalanced")), Kind::figure, 2}});
+    for (std::size_t p = 0; p < assessment.panels.size(); ++p) {
+        const LoadFigures& feeder = assessment.feeders[p];
+        const PanelFigures& panel = assessment.panels[p];
+        table.add({clipped(panel.id, longest_id), fed_from(network, p), rating(feeder.rating_a),
+                   amps(feeder.ampacity_a), amps(feeder.measured_a), amps(panel.neutral_amps),
+                   percent(panel.imbalance_percent)});
+    }
+    out << words(tr("Feeders of panels, A; neutral and unbalance as of nameplates")) << '\n';
+    table.write(out, terminal);
+    out << '\n';
+}
 
 }  // namespace
 
@@ -88,61 +145,54 @@ std::string spaces_text(const Breaker& breaker) {
 
 void write_circuit_tables(std::ostream& out, const Network& network, const Assessment& assessment, const Words& words,
                           const Terminal& terminal) {
+    bool any_claimed = false;
     for (std::size_t p = 0; p < network.survey().panels.size(); ++p) {
-        out << panel_line(network, p, words) << '\n';
-        write_row(out,
-                  {words(tr("no.")), words(tr("circuit")), words(tr("leg")), "A", words(tr("VA conn.")),
-                   words(tr("lasting")), words(tr("measured")), words(tr("of A"))},
-                  terminal);
+        for (const std::string& line : flowed(panel_head(network, p, words), 2, terminal.columns)) out << line << '\n';
+        TextTable table({{words(tr("no.")), Kind::figure, 0},
+                         {words(tr("circuit")), Kind::text, 0},
+                         {words(tr("leg")), Kind::word, 0},
+                         {"A", Kind::figure, 0},
+                         {"VA", Kind::figure, 1},
+                         {words(tr("lasting")), Kind::figure, 2},
+                         {words(tr("measured")), Kind::figure, 1},
+                         {words(tr("of A")), Kind::figure, 0}});
         for (const DirectoryRow& row : directory_of(network, p).rows) {
             if (!row.breaker) continue;
-            const std::string text = words.say(row.text) + (row.claimed ? " (?)" : "");
-            write_row(out, row_of(network, assessment, *row.breaker, text), terminal);
+            any_claimed = any_claimed || row.claimed;
+            table.add(row_of(network, assessment, *row.breaker, (row.claimed ? "[?] " : "") + words.say(row.text)));
         }
+        table.write(out, terminal);
         out << '\n';
     }
+    if (any_claimed) out << "[?] " << words(tr("only said, not traced: treat as live.")) << "\n\n";
 }
 
 void write_neutral_table(std::ostream& out, const Network& network, const Assessment& assessment, const Words& words,
-                         const Terminal&) {
+                         const Terminal& terminal) {
     if (assessment.neutrals.empty()) return;
-    out << words(tr("Shared neutrals, A")) << '\n';
-    out << "  " << padded(words(tr("neutral")), 10) << padded(words(tr("of")), 22) << padded_left(words(tr("legs")), 5)
-        << padded_left(words(tr("loads")), 9) << padded_left(words(tr("measured")), 10)
-        << padded_left(words(tr("explained")), 11) << padded_left(words(tr("may carry")), 11) << '\n';
+    TextTable table({{words(tr("neutral")), Kind::word, 0},
+                     {words(tr("of")), Kind::text, 0},
+                     {words(tr("legs")), Kind::word, 0},
+                     {words(tr("loads")), Kind::figure, 1},
+                     {words(tr("measured")), Kind::figure, 0},
+                     {words(tr("explained")), Kind::figure, 2},
+                     {words(tr("may carry")), Kind::figure, 0}});
     for (std::size_t n = 0; n < assessment.neutrals.size(); ++n) {
         const NeutralFigures& figures = assessment.neutrals[n];
-        std::string spaces;
-        for (const Hot& hot : network.neutrals()[n].hots) {
-            const std::string text = spaces_text(network.survey().breakers[hot.breaker]);
-            if (spaces != text) spaces += (spaces.empty() ? "" : ", ") + text;
-        }
-        out << "  " << padded(clipped(figures.id, 9), 10) << padded(clipped(spaces, 21), 22)
-            << padded_left(letters(figures.legs), 5) << padded_left(amps(figures.amps), 9)
-            << padded_left(amps(figures.measured_a), 10) << padded_left(amps(figures.explained_a), 11)
-            << padded_left(amps(figures.ampacity_a), 11) << '\n';
+        table.add({clipped(figures.id, longest_id), hots_text(network, network.neutrals()[n]),
+                   figures.legs.empty() ? dash : figures.legs, amps(figures.amps), amps(figures.measured_a),
+                   amps(figures.explained_a), amps(figures.ampacity_a)});
     }
+    out << words(tr("Shared neutrals, A")) << '\n';
+    table.write(out, terminal);
     out << '\n';
 }
 
 void write_panel_table(std::ostream& out, const Network& network, const Assessment& assessment, const Words& words,
-                       const Terminal&) {
-    out << words(tr("Legs: nameplates added, no demand; judged by measured load only")) << '\n';
-    for (std::size_t p = 0; p < assessment.panels.size(); ++p) {
-        const PanelFigures& panel = assessment.panels[p];
-        for (const PanelLegFigures& leg : panel.legs)
-            out << "  " << padded(clipped(panel.id, 11) + " " + leg.leg, 14) << padded_left(volt_amperes(leg.va), 9)
-                << " VA" << padded_left(amps(leg.amps), 8) << " A" << padded_left(amps(leg.measured_a), 8) << " A "
-                << words(tr("measured")) << '\n';
-        const LoadFigures& feeder = assessment.feeders[p];
-        out << "  "
-            << fmt::format(fmt::runtime(words(tr(
-                               "{0}: neutral {1} A, imbalance {2}; feeder rated {3} A, wire {4} A, measured {5} A"))),
-                           network.survey().panels[p].id, amps(panel.neutral_amps), percent(panel.imbalance_percent),
-                           amps(feeder.rating_a), amps(feeder.ampacity_a), amps(feeder.measured_a))
-            << '\n';
-    }
-    out << '\n';
+                       const Terminal& terminal) {
+    if (assessment.panels.empty()) return;
+    write_legs(out, assessment, words, terminal);
+    write_feeders(out, network, assessment, words, terminal);
 }
 
 }  // namespace doorcard

@@ -7,6 +7,7 @@
 #include <map>
 #include <ostream>
 
+#include "assess/directory.hpp"
 #include "assess/rule_list.hpp"
 #include "assess/standing.hpp"
 #include "cli/check_json.hpp"
@@ -61,17 +62,36 @@ private:
 
     void write_one(const Finding& finding) {
         write_lines(finding.severity, words_.say(finding.text));
-        for (const std::string& line : wrapped(words_.say(finding.remedy), terminal_.columns - indent))
-            out_ << std::string(indent, ' ') << line << '\n';
-        const std::string source = printed_sources(finding.sources) + "   " + finding.of.text();
-        for (const std::string& line : wrapped(source, terminal_.columns - indent))
-            out_ << padded_left(line, terminal_.columns) << '\n';
-        out_ << '\n';
+        std::vector<std::string> remedy = wrapped(words_.say(finding.remedy), terminal_.columns - indent);
+        std::vector<std::string> sources = source_lines(finding);
+        const int beside = indent + width_of(remedy.back()) + 3 + width_of(sources.front());
+        if (sources.size() == 1 && beside <= terminal_.columns) {  // on the remedy's last line
+            const int room = terminal_.columns - indent - width_of(remedy.back());
+            remedy.back() += padded_left(sources.front(), room);
+            sources.clear();
+        }
+        for (const std::string& line : remedy) out_ << std::string(indent, ' ') << line << '\n';
+        for (const std::string& line : sources) out_ << padded_left(line, terminal_.columns) << '\n';
     }
 
-    std::string printed_sources(const std::vector<Citation>& sources) const {
-        std::string text;
-        for (const Citation& source : sources) text += (text.empty() ? "" : "; ") + words_(source.text());
+    /// Where the rule comes from, and what the finding is of, for the right edge.
+    std::vector<std::string> source_lines(const Finding& finding) const {
+        std::vector<std::string> lines = wrapped(short_sources(finding.sources), terminal_.columns - indent);
+        const std::vector<std::string> last = flowed({lines.back(), finding.of.text()}, 3, terminal_.columns - indent);
+        lines.pop_back();
+        lines.insert(lines.end(), last.begin(), last.end());
+        return lines;
+    }
+
+    /// Each standard once: "NEC 2023 210.4(B), 240.15(B)(1)".
+    std::string short_sources(const std::vector<Citation>& sources) const {
+        std::string text, standard;
+        for (const Citation& source : sources) {
+            const bool again = !source.practice && source.standard == standard;
+            standard = source.practice ? "" : source.standard;
+            text += text.empty() ? "" : again ? ", " : "; ";
+            text += again ? source.place : words_(source.text());
+        }
         return text;
     }
 
@@ -123,23 +143,42 @@ private:
     const Terminal& terminal_;
 };
 
-std::string head(const Network& network, const Words& words) {
-    const Heading& heading = network.survey().heading;
-    std::string text = heading.title.value_or(words(tr("untitled")));
-    text += "   ";
-    text += heading.date ? fmt::format("{:04}-{:02}-{:02}", heading.date->year, heading.date->month, heading.date->day)
-                         : words(tr("undated"));
-    long in_use = 0, traced = 0;
-    for (std::size_t b = 0; b < network.survey().breakers.size(); ++b) {
-        if (network.survey().breakers[b].state == BreakerState::spare || !network.panels_fed_by(b).empty()) continue;
-        ++in_use;
-        const auto& circuits = network.circuits_on(b);
-        traced += !circuits.empty() && std::ranges::all_of(circuits, [&](std::size_t c) {
-            const auto& how = network.survey().circuits[c].traced;
-            return how && how->proves();
-        });
+std::string date_text(const Heading& heading, const Words& words) {
+    if (!heading.date) return words(tr("undated"));
+    return fmt::format("{:04}-{:02}-{:02}", heading.date->year, heading.date->month, heading.date->day);
+}
+
+/// The panel that stands first: "MAIN  120/240 V  main 200 A".
+std::string first_panel(const Network& network, const Words& words) {
+    if (network.panels_from_the_top().empty()) return "";
+    const std::size_t p = network.panels_from_the_top().front();
+    const Panel& panel = network.survey().panels[p];
+    std::string text = panel.id;
+    if (const auto system = network.supply(p).system) {
+        const std::string name(facts(*system).name);
+        text += "  " + name.substr(0, name.find(' ')) + " V";
     }
-    return text + "   " + fmt::format(fmt::runtime(words(tr("{0} of {1} traced"))), traced, in_use);
+    if (panel.main_a) text += "  " + fmt::format(fmt::runtime(words(tr("main {0:g} A"))), panel.main_a->value);
+    return text;
+}
+
+/// What the cards say is traced, over all panels.
+std::string traced_text(const Network& network, const Words& words) {
+    int traced = 0, in_use = 0;
+    for (std::size_t p = 0; p < network.survey().panels.size(); ++p) {
+        const PanelDirectory directory = directory_of(network, p);
+        traced += directory.traced;
+        in_use += directory.in_use();
+    }
+    return fmt::format(fmt::runtime(words(tr("{0} of {1} traced"))), traced, in_use);
+}
+
+std::vector<std::string> head(const Network& network, const Words& words) {
+    const Heading& heading = network.survey().heading;
+    std::vector<std::string> pieces = {heading.title.value_or(words(tr("untitled"))), first_panel(network, words),
+                                       date_text(heading, words), traced_text(network, words)};
+    std::erase(pieces, "");
+    return pieces;
 }
 
 void write_summary(std::ostream& out, const Assessment& assessment, const Words& words, const Terminal& terminal) {
@@ -156,18 +195,20 @@ void write_summary(std::ostream& out, const Assessment& assessment, const Words&
     add(trn("{0} notice", "{0} notices"), counts[Severity::notice]);
     add(trn("{0} accepted", "{0} accepted"), static_cast<long>(assessment.accepted.size()));
     add(trn("{0} default used", "{0} defaults used"), static_cast<long>(assessment.assumed.size()));
-    text = (text.empty() ? words(tr("Nothing found")) : text) + ".  " +
-           words(tr("Off is not proof of dead: test before touch. Work inside a panel is for qualified persons, "
-                    "de-energised and locked "
-                    "out. Local code and the authority having jurisdiction decide."));
-    for (const std::string& line : wrapped(text, terminal.columns)) out << line << '\n';
+    text = (text.empty() ? words(tr("Nothing found")) : text) + ".";
+    const std::string off = words(tr("Off is not proof of dead: test before touch."));
+    for (const std::string& line : flowed({text, off}, 2, terminal.columns)) out << line << '\n';
+    const std::string work = words(
+        tr("Work inside a panel is for qualified persons, de-energised and locked out. Local code and the authority "
+           "having jurisdiction decide."));
+    for (const std::string& line : wrapped(work, terminal.columns)) out << line << '\n';
 }
 
 }  // namespace
 
 void write_check(std::ostream& out, const Network& network, const Assessment& assessment, const Words& words,
                  const Terminal& terminal) {
-    for (const std::string& line : wrapped(head(network, words), terminal.columns)) out << line << '\n';
+    for (const std::string& line : flowed(head(network, words), 3, terminal.columns)) out << line << '\n';
     out << '\n';
     FindingWriter(out, network, words, terminal).write(assessment.findings);
     write_circuit_tables(out, network, assessment, words, terminal);

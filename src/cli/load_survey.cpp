@@ -1,12 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "cli/load_survey.hpp"
 
-#include <fstream>
-#include <iterator>
 #include <ostream>
 #include <sstream>
 
-#include "file/read_survey.hpp"
+#include "file/read_text.hpp"
 
 namespace doorcard {
 namespace {
@@ -19,12 +17,24 @@ std::string line_of(const std::string& text, std::uint32_t number) {
     return line;
 }
 
+/// Blanks up to a column, tabs where the line has tabs, so that what follows stands under it.
+std::string blanks_before(const std::string& line, std::uint32_t column) {
+    std::string blanks;
+    for (const char c : line) {
+        if ((static_cast<unsigned char>(c) & 0xC0U) == 0x80U) continue;  // inside a code point
+        if (blanks.size() + 1 >= column) break;
+        blanks += c == '\t' ? '\t' : ' ';
+    }
+    blanks.resize(column - 1, ' ');
+    return blanks;
+}
+
 /// The line itself, with a caret under the column.
 void point_at(std::ostream& err, const std::string& text, const Place& place) {
     constexpr std::size_t longest_shown = 200;
     const std::string line = line_of(text, place.line);
     if (line.empty() || line.size() > longest_shown) return;
-    err << "    " << line << "\n    " << std::string(place.column - 1, ' ') << "^\n";
+    err << "    " << line << "\n    " << blanks_before(line, place.column) << "^\n";
 }
 
 void complain(std::ostream& err, const std::string& file, const std::string& text,
@@ -38,13 +48,13 @@ void complain(std::ostream& err, const std::string& file, const std::string& tex
 }  // namespace
 
 std::optional<LoadedSurvey> load_survey(const std::string& file, std::ostream& err, const Words& words) {
-    std::ifstream stream(file, std::ios::binary);
-    if (!stream) {
-        err << file << ": " << words(tr("cannot be read; give the path of a survey file")) << '\n';
+    auto source = read_text(file);
+    if (!source) {
+        complain(err, file, "", source.error());
         return std::nullopt;
     }
-    std::string text{std::istreambuf_iterator<char>(stream), std::istreambuf_iterator<char>()};
-    auto read = read_survey(SourceText{file, text});
+    const std::string text = source->bytes;
+    auto read = read_survey(std::move(*source));
     if (!read) {
         complain(err, file, text, read.error());
         return std::nullopt;

@@ -17,7 +17,7 @@ std::string language_of_environment() {
 }
 
 int run_command(int argc, char** argv) {
-    CLI::App app("doorcard: panel schedule and load survey tool");
+    CLI::App app("doorcard: panel schedule and load survey tool", "doorcard");
     app.require_subcommand(1);
     app.fallthrough();
     app.set_version_flag("--version", "doorcard 0.1.0, survey format 1");

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cstdlib>
+#include <set>
 #include <sstream>
 
 namespace doorcard {
@@ -13,12 +14,26 @@ namespace {
 
 bool begins_code_point(char c) { return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U; }
 
-/// The first `width` code points.
-std::string first_of(const std::string& text, int width) {
-    std::size_t end = 0;
-    for (int count = 0; end < text.size(); ++end)
-        if (begins_code_point(text[end]) && count++ == width) break;
-    return text.substr(0, end);
+/// A word that stays with the number before it: "16 A", "80 %".
+bool is_unit(const std::string& word) {
+    static const std::set<std::string> units = {"A", "V", "VA", "%", "h", "kA", "mA", "\u00b0C"};
+    const auto end = word.find_last_not_of(".,;:)");
+    return end != std::string::npos && units.contains(word.substr(0, end + 1));
+}
+
+bool ends_in_digit(const std::string& word) { return !word.empty() && word.back() >= '0' && word.back() <= '9'; }
+
+/// The words of a text, units with their numbers.
+std::vector<std::string> unbroken_words(const std::string& text) {
+    std::vector<std::string> found;
+    std::istringstream words(text);
+    for (std::string word; words >> word;) {
+        if (!found.empty() && ends_in_digit(found.back()) && is_unit(word))
+            found.back() += " " + word;
+        else
+            found.push_back(word);
+    }
+    return found;
 }
 
 }  // namespace
@@ -46,17 +61,25 @@ std::string padded_left(const std::string& text, int width) {
     return std::string(static_cast<std::size_t>(std::max(0, width - width_of(text))), ' ') + text;
 }
 
-std::string clipped(const std::string& text, int width) {
-    if (width_of(text) <= width) return text;
-    return first_of(text, width - 1) + "\u2026";
+std::string first_columns(const std::string& text, int width) {
+    std::size_t end = 0;
+    for (int count = 0; end < text.size(); ++end)
+        if (begins_code_point(text[end]) && count++ == width) break;
+    return text.substr(0, end);
 }
 
-std::vector<std::string> wrapped(const std::string& text, int width) {
+std::string clipped(const std::string& text, int width) {
+    return width_of(text) <= width ? text : first_columns(text, width - 1) + "\u2026";
+}
+
+std::vector<std::string> wrapped(const std::string& text, int width) { return flowed(unbroken_words(text), 1, width); }
+
+std::vector<std::string> flowed(const std::vector<std::string>& pieces, int gap, int width) {
     std::vector<std::string> lines(1);
-    std::istringstream words(text);
-    for (std::string word; words >> word;) {
-        if (!lines.back().empty() && width_of(lines.back()) + 1 + width_of(word) > width) lines.emplace_back();
-        lines.back() += (lines.back().empty() ? "" : " ") + word;
+    for (const std::string& piece : pieces) {
+        if (!lines.back().empty() && width_of(lines.back()) + gap + width_of(piece) > width) lines.emplace_back();
+        if (!lines.back().empty()) lines.back() += std::string(static_cast<std::size_t>(gap), ' ');
+        lines.back() += piece;
     }
     return lines;
 }

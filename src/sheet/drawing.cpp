@@ -35,8 +35,8 @@ void Drawing::text(const Frame& frame, double baseline, const std::string& text,
 double Drawing::paragraph(const Frame& frame, const std::string& words, const TypeStyle& style, Ink ink) {
     double baseline = frame.y + cap_height(style.points);
     double bottom = frame.y;
-    // l and f rise a little above capitals
-    const Frame room{frame.x, frame.y - 0.3, frame.width, frame.height + 0.3};
+    // accents and l and f rise above capitals
+    const Frame room{frame.x, frame.y - 0.9, frame.width, frame.height + 0.9};
     for (const std::string& piece : broken_lines(words, style, frame.width)) {
         text(room, baseline, piece, style, Align::left, ink);
         bottom = baseline + descent(style.points);
