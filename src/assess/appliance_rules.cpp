@@ -17,9 +17,9 @@ std::optional<Amperes> measured_load(const Reckoned& all, const Load& load) {
 }
 
 /// An individual circuit: one single receptacle and nothing else (210.23: it may supply any load it is rated for).
-bool is_individual(const Network& network, std::size_t circuit) {
-    const auto& outlets = network.outlets_on(circuit);
-    return outlets.size() == 1 && network.survey().outlets[outlets.front()].receptacles == 1;
+bool is_individual(const Reckoned& all, std::size_t circuit) {
+    const auto& outlets = all.network.outlets_on(circuit);
+    return outlets.size() == 1 && receptacles_at(all.network.survey().outlets[outlets.front()], all.book) == 1;
 }
 
 Amperes largest_shared(const RuleBook& book) { return Amperes(book.figure("shared-circuit-max-a")); }
@@ -96,8 +96,7 @@ void find_appliance_shares(const Reckoned& all, std::vector<Finding>& findings) 
     for (std::size_t c = 0; c < all.network.survey().circuits.size(); ++c) {
         const auto rating = all.circuits[c].rating_a;
         if (!rating) continue;
-        const bool small =
-            !exceeds(*rating, Amperes(all.book.figure("cord-share-max-a"))) && !is_individual(all.network, c);
+        const bool small = !exceeds(*rating, Amperes(all.book.figure("cord-share-max-a"))) && !is_individual(all, c);
         if (small) judge_cord_load(all, c, *rating, findings);
         if (!exceeds(*rating, largest_shared(all.book))) judge_fixed_loads(all, c, *rating, findings);
     }

@@ -65,11 +65,11 @@ const std::map<std::string_view, const char*>& meanings() {
 }
 
 const WordSet& understood() {
-    static const WordSet words = {"tv",   "dvd",  "pc",  "led", "usb", "wc",  "am",  "pm", "ok",  "us",  "it",  "ne",
-                                  "nw",   "se",   "sw",  "no",  "st",  "mr",  "mrs", "ms", "etc", "id",  "tvs", "pcs",
-                                  "leds", "wifi", "diy", "spa", "gym", "bbq", "vip", "ii", "iii", "iv",  "vi",  "vii",
-                                  "kw",   "kva",  "va",  "hp",  "hz",  "ft",  "mm",  "cm", "sq",  "gal", "btu", "vac",
-                                  "vdc",  "ph",   "dj",  "cd",  "my",  "by",  "th",  "rd", "nd"};
+    static const WordSet words = {"tv",   "dvd",  "pc",  "led",  "usb", "wc",  "am",  "pm", "ok",  "us",  "it",  "ne",
+                                  "nw",   "se",   "sw",  "no",   "st",  "mr",  "mrs", "ms", "etc", "id",  "tvs", "pcs",
+                                  "leds", "wifi", "diy", "spa",  "gym", "bbq", "vip", "ii", "iii", "iv",  "vi",  "vii",
+                                  "kw",   "kva",  "va",  "hp",   "hz",  "ft",  "mm",  "cm", "sq",  "gal", "btu", "vac",
+                                  "vdc",  "ct",   "mri", "incl", "ph",  "dj",  "cd",  "my", "by",  "th",  "rd",  "nd"};
     return words;
 }
 

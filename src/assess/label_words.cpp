@@ -163,6 +163,11 @@ std::vector<std::string> parts_of(const LabelWord& word) {
     return parts;
 }
 
+// 'E. wall outlets': the east wall.
+bool compass_letter(const std::string& written) {
+    return written.size() == 1 && std::string_view("NESW").find(written) != std::string_view::npos;
+}
+
 }  // namespace
 
 std::string folded(std::string_view text) {
@@ -191,6 +196,7 @@ std::vector<LabelWord> words_of(std::string_view label) {
 
 bool says_nothing(std::string_view label) {
     for (const LabelWord& word : words_of(label)) {
+        if (compass_letter(word.written)) return false;
         if (generic_words().contains(word.folded)) continue;
         for (const std::string& part : parts_of(word))
             if (!part.empty() && part != "'" && !figure(part) && !joining_words().contains(part) &&

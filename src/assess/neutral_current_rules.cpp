@@ -26,31 +26,21 @@ std::optional<Amperes> highest_reading(const Reckoned& all, const SharedNeutral&
     return most;
 }
 
-/// The reading or the calculation, whichever weighs more; of equals the larger.
 void judge_overload(const Reckoned& all, const SharedNeutral& neutral, std::optional<Amperes> ampacity,
                     std::vector<Finding>& findings) {
     if (!ampacity) return;
-    std::optional<Finding> worst;
-    const auto take = [&](std::optional<Amperes> value, auto severity_of, const char* pattern) {
-        if (!value || !exceeds(*value, *ampacity)) return;
-        const Severity severity = severity_of(*value);
-        if (worst && (worst->severity < severity || (worst->severity == severity && *worst->value >= value->value)))
-            return;
-        worst = amps_finding("neutral-overload", severity, Basis::required, neutral, value->value, ampacity->value);
-        worst->text = {pattern, {neutral.id, value->value, ampacity->value}};
-    };
-    take(
-        highest_reading(all, neutral),
-        [&](Amperes value) { return for_measured(Severity::danger, value.value, ampacity->value, all.book); },
-        tr("Neutral {0} was measured at {1:.4g} A; it may carry {2:.4g} A"));
-    take(
-        worst_subset(all, neutral),
-        [&](Amperes value) { return for_calculated(Severity::danger, value, *ampacity, all.book); },
-        tr("Neutral {0} can be made to carry {1:.4g} A by its loads; it may carry {2:.4g} A"));
-    if (!worst) return;
-    worst->remedy = {tr("Part the circuits: a neutral of its own for each. No breaker opens for this current."), {}};
-    worst->sources = {all.book.cite("nec-210-19-a"), all.book.cite("nec-310-16")};
-    findings.push_back(std::move(*worst));
+    const auto excess =
+        worst_excess(Severity::danger, highest_reading(all, neutral), worst_subset(all, neutral), *ampacity, all.book);
+    if (!excess) return;
+    Finding finding = amps_finding("neutral-overload", excess->severity, Basis::required, neutral, excess->value.value,
+                                   ampacity->value);
+    finding.text = {excess->measured
+                        ? tr("Neutral {0} was measured at {1:.4g} A; it may carry {2:.4g} A")
+                        : tr("Neutral {0} can be made to carry {1:.4g} A by its loads; it may carry {2:.4g} A"),
+                    {neutral.id, excess->value.value, ampacity->value}};
+    finding.remedy = {tr("Part the circuits: a neutral of its own for each. No breaker opens for this current."), {}};
+    finding.sources = {all.book.cite("nec-210-19-a"), all.book.cite("nec-310-16")};
+    findings.push_back(std::move(finding));
 }
 
 /// The ratings of the hots on a leg together; nullopt where one is not known.

@@ -68,15 +68,17 @@ std::optional<Symptom> on_split_phase(const LegVolts& volts, const RuleBook& boo
                    tr("the legs stand at {0:.1f} V and {1:.1f} V"), {a.value, b.value});
 }
 
-/// Two legs of a wye: without their neutral they share the line-to-line voltage.
+/// Two legs of a wye: without their neutral they share the line-to-line voltage. Where that was not read, the nominal
+/// one stands in: a poor neutral is not passed over for want of it.
 std::optional<Symptom> on_network(const LegVolts& volts, const RuleBook& book) {
-    if (volts.legs.size() != 2 || !volts.pair) return std::nullopt;
+    if (volts.legs.size() != 2) return std::nullopt;
+    const Volts pair = volts.pair.value_or(facts(System::network_120_208).line_to_line);
     const double sum = (volts.legs.begin()->second + volts.legs.rbegin()->second).value;
-    const double limit = book.figure("open-neutral-wye-sum") * volts.pair->value;
+    const double limit = book.figure("open-neutral-wye-sum") * pair.value;
     if (exceeds(sum, limit)) return std::nullopt;
     return symptom(Severity::danger, sum, limit,
                    tr("the two legs add up to {0:.1f} V, hardly more than the {1:.1f} V between them"),
-                   {sum, volts.pair->value});
+                   {sum, pair.value});
 }
 
 std::optional<Symptom> on_wye(const LegVolts& volts, Volts nominal, const RuleBook& book) {

@@ -106,29 +106,30 @@ void judge_sustained(const Judged& judged, const RuleBook& book, std::vector<Fin
     findings.push_back(std::move(finding));
 }
 
-/// The figure that exceeds the rating, the calculated one first.
+/// The amperes that the loads ask for without the 125 % of lasting ones; with nothing lasting all that is required.
+std::optional<Amperes> calculated_load(const CircuitDemand& demand) {
+    std::optional<Amperes> calculated;
+    if (const LegDemand* leg = demand.largest_sum()) calculated = leg->everything();
+    if (demand.motors_alone) return calculated;
+    for (const auto& [letter, leg] : demand.legs)
+        if (leg.continuous.value == 0 && (!calculated || leg.required > *calculated)) calculated = leg.required;
+    return calculated;
+}
+
 void judge_rating(const Judged& judged, const RuleBook& book, std::vector<Finding>& findings) {
     const Amperes rating = *judged.rating;
-    const auto add = [&](Severity severity, Basis basis, Amperes value, const char* pattern) {
-        Finding finding = load_finding("load-over-rating", severity, basis, judged, value, rating);
-        finding.text = {pattern, {judged.name, value.value, rating.value}};
-        finding.remedy = {
-            tr("Move a load to another circuit; a larger breaker only if wire and outlets are made for it."), {}};
-        finding.sources = {book.cite("nec-210-23")};
-        findings.push_back(std::move(finding));
-    };
-    std::optional<Amperes> calculated;
-    if (const LegDemand* leg = judged.demand.largest_sum()) calculated = leg->everything();
-    if (!judged.demand.motors_alone)
-        for (const auto& [letter, leg] : judged.demand.legs)
-            if (leg.continuous.value == 0 && (!calculated || leg.required > *calculated)) calculated = leg.required;
-    const auto measured = judged.measured.highest;
-    if (measured && exceeds(*measured, rating) && (!calculated || *measured >= *calculated))
-        return add(for_measured(Severity::warning, measured->value, rating.value, book), Basis::required, *measured,
-                   tr("{0}: {1:.4g} A measured on a {2:.4g} A circuit"));
-    if (calculated && exceeds(*calculated, rating))
-        return add(for_calculated(Severity::warning, *calculated, rating, book), Basis::required, *calculated,
-                   tr("{0}: loads of {1:.4g} A on a {2:.4g} A circuit"));
+    const auto excess =
+        worst_excess(Severity::warning, judged.measured.highest, calculated_load(judged.demand), rating, book);
+    if (!excess) return;
+    Finding finding =
+        load_finding("load-over-rating", excess->severity, Basis::required, judged, excess->value, rating);
+    finding.text = {excess->measured ? tr("{0}: {1:.4g} A measured on a {2:.4g} A circuit")
+                                     : tr("{0}: loads of {1:.4g} A on a {2:.4g} A circuit"),
+                    {judged.name, excess->value.value, rating.value}};
+    finding.remedy = {tr("Move a load to another circuit; a larger breaker only if wire and outlets are made for it."),
+                      {}};
+    finding.sources = {book.cite("nec-210-23")};
+    findings.push_back(std::move(finding));
 }
 
 void judge_cords(const Judged& judged, const RuleBook& book, std::vector<Finding>& findings) {

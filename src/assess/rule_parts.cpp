@@ -5,6 +5,7 @@
 
 #include "assess/circuit_text.hpp"
 #include "network/panel_supply.hpp"
+#include "rules/lookups.hpp"
 
 namespace doorcard {
 
@@ -19,6 +20,18 @@ Severity for_measured(Severity severity, double value, double limit, const RuleB
 Severity for_calculated(Severity severity, Amperes value, Amperes limit, const RuleBook& book) {
     const double excess = (value - limit).value;
     return excess < book.figure("calculated-tolerance") - 1e-9 ? Severity::notice : severity;
+}
+
+std::optional<Excess> worst_excess(Severity severity, std::optional<Amperes> measured,
+                                   std::optional<Amperes> calculated, Amperes limit, const RuleBook& book) {
+    std::optional<Excess> worst;
+    if (calculated && exceeds(*calculated, limit))
+        worst = Excess{for_calculated(severity, *calculated, limit, book), *calculated, false};
+    if (!measured || !exceeds(*measured, limit)) return worst;
+    const Excess read{for_measured(severity, measured->value, limit.value, book), *measured, true};
+    const bool outweighs =
+        !worst || read.severity < worst->severity || (read.severity == worst->severity && read.value >= worst->value);
+    return outweighs ? read : worst;
 }
 
 Address address_of(const Network& network, Thing thing) {
@@ -74,6 +87,12 @@ std::vector<std::size_t> breakers_of(const SharedNeutral& neutral) {
     for (const Hot& hot : neutral.hots)
         if (std::ranges::find(found, hot.breaker) == found.end()) found.push_back(hot.breaker);
     return found;
+}
+
+int receptacles_at(const Outlet& outlet, const RuleBook& book) {
+    const auto says = outlet.config ? configuration(book, *outlet.config) : std::nullopt;
+    const bool heavy = says && says->amps.value > book.figure("shared-circuit-max-a");
+    return outlet.receptacles.value_or(heavy ? 1 : 2);
 }
 
 Finding begin_finding(const char* rule, Severity severity, Basis basis, Address of) {

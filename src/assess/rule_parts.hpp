@@ -16,6 +16,17 @@ Severity for_measured(Severity, double value, double limit, const RuleBook&);
 /// A calculated excess under 0.5 A is a notice (220.5(B)).
 Severity for_calculated(Severity, Amperes value, Amperes limit, const RuleBook&);
 
+/// A figure above its limit, and whether it was read or reckoned.
+struct Excess {
+    Severity severity;
+    Amperes value;
+    bool measured;
+};
+/// Of a measured and a calculated figure the one to tell: the more severe, of equals the larger; nullopt where neither
+/// exceeds the limit. A reading within the meter's accuracy does not make a calculated excess milder.
+std::optional<Excess> worst_excess(Severity, std::optional<Amperes> measured, std::optional<Amperes> calculated,
+                                   Amperes limit, const RuleBook&);
+
 Address address_of(const Network&, Thing);
 inline Address address_of_neutral(const SharedNeutral& neutral) { return {ThingKind::neutral, neutral.id, ""}; }
 
@@ -28,6 +39,9 @@ Message circuit_name(const Network&, std::size_t circuit);
 Message breaker_names(const Network&, const std::vector<std::size_t>& breakers);
 /// Breakers of a neutral's hots, once each.
 std::vector<std::size_t> breakers_of(const SharedNeutral&);
+
+/// Receptacles at a receptacle outlet: as counted, else two, but one of a heavy configuration (above 20 A).
+int receptacles_at(const Outlet&, const RuleBook&);
 
 /// A finding with its address and rule filled in.
 Finding begin_finding(const char* rule, Severity, Basis, Address of);

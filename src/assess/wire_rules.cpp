@@ -67,17 +67,11 @@ std::optional<Finding> judge_device(const Conductor& conductor, Severity severit
     return finding;
 }
 
-/// Receptacles known on a circuit: as counted, else two for an ordinary receptacle outlet and one for a heavier
-/// configuration.
 int receptacles_known(const Network& network, std::size_t circuit, const RuleBook& book) {
     int count = 0;
-    for (const std::size_t o : network.outlets_on(circuit)) {
-        const Outlet& outlet = network.survey().outlets[o];
-        if (outlet.kind != OutletKind::receptacle) continue;
-        const auto says = outlet.config ? configuration(book, *outlet.config) : std::nullopt;
-        const bool heavy = says && says->amps.value > book.figure("shared-circuit-max-a");
-        count += outlet.receptacles.value_or(heavy ? 1 : 2);
-    }
+    for (const std::size_t o : network.outlets_on(circuit))
+        if (network.survey().outlets[o].kind == OutletKind::receptacle)
+            count += receptacles_at(network.survey().outlets[o], book);
     return count;
 }
 
@@ -108,35 +102,50 @@ Amperes motor_conductor(const std::vector<PlacedLoad>& loads, const RuleBook& bo
     return sum + (book.figure("motor-conductor") - 1) * largest;
 }
 
-void judge_motor_circuit(const Reckoned& all, std::size_t c, const Conductor& conductor,
-                         std::vector<Finding>& findings) {
-    const auto& loads = all.placed.on_circuit[c];
-    const RuleBook& book = all.book;
+/// The wire of motors alone. `terminal_c` absent: a caution only if it fails at the higher terminals too.
+std::optional<Finding> judge_motor_wire(const Conductor& conductor, Amperes need, const RuleBook& book) {
     const auto amps = ampacity(conductor.wire, conductor.device, book);
-    if (!amps) return;
-    const Amperes need = motor_conductor(loads, book);
-    if (exceeds(need, *amps)) {
-        Finding finding = size_finding(conductor, Severity::caution, need, *amps, book);
+    if (!amps || !exceeds(need, *amps)) return std::nullopt;
+    const auto at_high = ampacity(conductor.wire, conductor.size, Celsius(book.figure("terminal-high-c")), book);
+    const bool by_marking = !conductor.wire.terminal_c && at_high && !exceeds(need, *at_high);
+    Finding finding = size_finding(conductor, by_marking ? Severity::notice : Severity::caution, need, *amps, book);
+    finding.sources = {book.cite("nec-430-22"), book.cite("nec-430-24")};
+    finding.remedy = {tr("Larger wire; check the nameplates first. Lock out first."), {}};
+    if (by_marking) {
+        finding.text = {tr("{0}: {1} wire on {2:.4g} A is right only for 75 °C terminals: read the terminal marking"),
+                        {conductor.name, conductor.size, conductor.device.value}};
+        finding.sources.push_back(book.cite("nec-110-14-c"));
+    } else
         finding.text = {tr("{0}: its motors ask for wire of {1:.4g} A; {2} wire has {3:.4g} A"),
                         {conductor.name, need.value, conductor.size, amps->value}};
-        finding.remedy = {tr("Larger wire; check the nameplates first. Lock out first."), {}};
-        finding.sources = {book.cite("nec-430-22"), book.cite("nec-430-24")};
-        findings.push_back(std::move(finding));
-        return;
-    }
+    return finding;
+}
+
+/// The device ahead of one motor: Table 430.52, next size up.
+std::optional<Finding> judge_motor_device(const Reckoned& all, std::size_t c, const Conductor& conductor) {
+    const auto& loads = all.placed.on_circuit[c];
     const PlacedLoad& motor = loads.front();
-    if (loads.size() != 1 || motor.count != 1 || motor.duty() != Duty::motor || motor.load->max_device_a) return;
+    if (loads.size() != 1 || motor.count != 1 || motor.duty() != Duty::motor || motor.load->max_device_a)
+        return std::nullopt;
     const auto& breakers = all.network.breakers_of(c);
     const bool fuse = !breakers.empty() && all.network.survey().breakers[breakers.front()].device == "fuse";
     const int phases = motor.current.placing == Placing::three_phase ? 3 : 1;
-    const Amperes most = motor_device_percent(book, fuse, phases) / 100 * motor.current.total();
-    const Amperes allowed = standard_rating_at_least(book, most).value_or(most);
-    if (!exceeds(conductor.device, allowed)) return;
-    Finding finding = size_finding(conductor, Severity::caution, conductor.device, allowed, book);
+    const Amperes most = motor_device_percent(all.book, fuse, phases) / 100 * motor.current.total();
+    const Amperes allowed = standard_rating_at_least(all.book, most).value_or(most);
+    if (!exceeds(conductor.device, allowed)) return std::nullopt;
+    Finding finding = size_finding(conductor, Severity::caution, conductor.device, allowed, all.book);
     finding.text = {tr("{0}: {1:.4g} A ahead of a motor of {2:.4g} A; {3:.4g} A at most"),
                     {conductor.name, conductor.device.value, motor.current.total().value, allowed.value}};
-    finding.sources = {book.cite("nec-430-52")};
-    findings.push_back(std::move(finding));
+    finding.sources = {all.book.cite("nec-430-52")};
+    return finding;
+}
+
+void judge_motor_circuit(const Reckoned& all, std::size_t c, const Conductor& conductor,
+                         std::vector<Finding>& findings) {
+    if (!ampacity(conductor.wire, conductor.device, all.book)) return;
+    auto finding = judge_motor_wire(conductor, motor_conductor(all.placed.on_circuit[c], all.book), all.book);
+    if (!finding) finding = judge_motor_device(all, c, conductor);
+    if (finding) findings.push_back(std::move(*finding));
 }
 
 /// Motors, cooling and heat pumps, and loads that state their largest device, are not held to 240.4 (240.4(G)).

@@ -13,7 +13,7 @@ constexpr Paper letter_paper{215.9, 279.4};
 constexpr Paper a4_paper{210, 297};
 constexpr Paper half_letter_paper{139.7, 215.9};
 constexpr Paper usual_cut{132, 206};  // what a half-letter sheet leaves inside its marks; common practice, no source
-constexpr Paper least_cut{104, 120};  // below it the smallest type no longer fits
+constexpr Paper least_cut{104, 160};  // below it the smallest type no longer fits
 
 /// What is to be printed of the panel directory.
 struct CardChoice {

@@ -44,14 +44,14 @@ void draw_tag(Drawing& drawing, const CardContent& card) {
     const std::string when =
         card.words.say({tr("As of {0}. Tear off when it no longer holds."), {dated(card.survey(), card.words)}});
     const auto pieces = broken_lines(list, large, width);
-    const double height =
-        3 + lines_height(1, 9) + 2 + lines_height(pieces.size(), large.points) + 2 + lines_height(1, 8) + 2.4;
+    const double height = 3 + lines_height(1, 9) + 2 + lines_height(pieces.size(), large.points) + 2 +
+                          lines_height(broken_lines(when, {8}, width).size(), 8) + 2.4;
     if (top + height > drawing.page().paper.height - paper_edge) return;  // the card's back takes it
     drawing.box({card.left(), top, card.width(), height}, lines::outline, std::nullopt, inks::text, {1.6, 1.1});
     const double x = card.left() + 3;
-    double y = drawing.paragraph({x, top + 3, width, 5}, head, {9, true}) + 1.6;
+    double y = drawing.paragraph({x, top + 3, width, 15}, head, {9, true}) + 1.6;
     y = drawing.paragraph({x, y, width, height}, list, large) + 1.8;
-    drawing.paragraph({x, y, width, 5}, when, {8}, inks::caption);
+    drawing.paragraph({x, y, width, 15}, when, {8}, inks::caption);
 }
 
 }  // namespace doorcard

@@ -162,13 +162,25 @@ LegendColumns legend_columns(const std::vector<Sign>& signs, double width) {
     return columns_of(signs, 1);
 }
 
+// A default of the panel's own that the card shows, in words; empty for one that it does not show.
+Message assumed_message(const Assumption& assumed) {
+    if (assumed.key == "legs_down" && assumed.value.size() > 1)
+        return {tr("legs {0} down the rows from space 1"), {assumed.value}};
+    if (assumed.key == "numbering") return {tr("odd numbers on the left"), {}};
+    if (assumed.key == "spaces") return {tr("{0} spaces"), {assumed.value}};
+    if (assumed.key == "system") return {tr("the system of what feeds it"), {}};
+    if (assumed.key == "high_leg") return {tr("high leg {0}"), {assumed.value}};
+    return {};
+}
+
 std::string assumed_text(const CardContent& card) {
-    const std::size_t panel = card.plan.directory.panel;
-    const PanelSupply& supply = card.network.supply(panel);
+    const std::string of = Address{ThingKind::panel, card.panel().id, ""}.text();
     std::string text;
-    if (!supply.down_given && supply.down.size() > 1)
-        text = card.words.say({tr("Assumed: legs {0} down the rows from space 1."), {supply.down}});
-    return text;
+    for (const Assumption& assumed : card.assessment.assumed) {
+        const Message message = assumed.of == of ? assumed_message(assumed) : Message{};
+        if (!message.empty()) text += (text.empty() ? "" : "; ") + card.words.say(message);
+    }
+    return text.empty() ? text : card.words.say({tr("Assumed: {0}."), {text}});
 }
 
 std::string legs_text(const CardContent& card) {

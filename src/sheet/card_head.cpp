@@ -176,8 +176,8 @@ double draw_head(Drawing& drawing, const CardContent& card, double top) {
     draw_title(drawing, title_and_place(card.panel(), card.words), {title_x, top - 2, right_x - title_x - 2.5, 8},
                baseline);
     drawing.line(card.left(), rule, card.right(), rule, lines::heavy);
-    drawing.fill({card.left(), rule, name_width, 1.1}, inks::accent);
-    return rule + 1.1;
+    drawing.fill({card.left(), rule + lines::heavy / 2, name_width, 1.1}, inks::accent);
+    return rule + lines::heavy / 2 + 1.1;
 }
 
 double draw_feeds(Drawing& drawing, const CardContent& card, double top) {

@@ -183,8 +183,9 @@ private:
             const int fits = rows_that_fit(first, height);
             const int share = left > 1 ? (plan_.rows - first + left) / left : plan_.rows;
             int end = std::min(fits, first + share - 1);
-            while (end < fits && !clean_below(end)) ++end;
-            end = clean_end(first, end);
+            int clean = end;
+            while (clean < fits && !clean_below(clean)) ++clean;
+            end = clean_end(first, clean_below(clean) ? clean : end);
             plan_.cards.emplace_back(first, end);
             first = end + 1;
         }
@@ -211,8 +212,8 @@ TextBlock block_at(double points, const DirectoryRow& row, const std::string& no
     TextBlock block;
     add_lines(block, words.say(row.text), {points, warns, row.claimed, false}, width, most_lines, row.claimed);
     add_lines(block, words.say(row.under), {8, row.kind == RowKind::off && row.circuits.empty(), false, false}, width,
-              most_lines, false);
-    if (!note.empty()) add_lines(block, note, {8, true}, width, 3, false);
+              3, false);
+    if (!note.empty()) add_lines(block, note, {8, true}, width, 2, false);
     if (!block.lines.empty()) block.height += descent(block.lines.back().style.points);
     return block;
 }
@@ -223,6 +224,16 @@ double sign_width(const DirectoryRow& row) {
     if (row.claimed) return 3.9;
     if (row.kind == RowKind::source || row.kind == RowKind::feeder) return 6.2;
     return 0;
+}
+
+TextBlock parted_block(const CardPlan& plan, std::size_t entry, double width, const Words& words) {
+    const DirectoryRow& row = plan.entry(entry);
+    const std::string handle = words.say({tr("{0} is one handle"), {name_of(row.positions)}});
+    TextBlock block;
+    add_lines(block, words.say(row.text), {8, false, row.claimed}, width, 1, row.claimed);
+    add_lines(block, handle, {8, true}, width, 1, false);
+    block.height += descent(8);
+    return block;
 }
 
 TextBlock text_block(const CardPlan& plan, std::size_t entry, double width, double height, const Words& words) {

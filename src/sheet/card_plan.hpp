@@ -81,6 +81,9 @@ CardPlan card_plan(const Network&, std::size_t panel, double content_left, doubl
 /// Sets the words of a directory row into a width: 9 pt, or 8 where the height asks for it.
 TextBlock text_block(const CardPlan&, std::size_t entry, double width, double height, const Words&);
 
+/// The same for a handle that two cards share: its text, and that it is one handle.
+TextBlock parted_block(const CardPlan&, std::size_t entry, double width, const Words&);
+
 /// Gives the cells of one card their places, from `top` down; returns the bottom.
 double place_cells(CardPlan&, std::pair<int, int> rows, double top, double height);
 

@@ -40,7 +40,8 @@ private:
         for (std::size_t i = first; i <= last; ++i) paint_number(side, cells[i]);
         paint_device(run, left, y, height);
         const CardCell& upper = cells[first];
-        const Place place{left, y, height, upper.pad_top, cells[last].pad_bottom, number_top(side, upper)};
+        const bool parted = first > run.first || last < run.last;
+        const Place place{left, y, height, upper.pad_top, cells[last].pad_bottom, number_top(side, upper), parted};
         if (run.leads)
             paint_words(run, place, sign_width(plan_.entry(run.entry)) > 0 && !sign_below(side, upper));
         else
@@ -93,14 +94,16 @@ private:
         double y, height;
         double pad_top, pad_bottom;
         double number_top;  ///< of the first number, from y
+        bool parted;        ///< the rest of the handle is on another card
     };
 
     void paint_words(const CardRun& run, const Place& place, bool inline_sign) {
         const DirectoryRow& row = plan_.entry(run.entry);
         const double indent = inline_sign ? sign_width(row) : 0;
         Frame room{columns_.text_x(place.left), place.y, columns_.text_width() - indent, place.height};
-        const TextBlock block =
-            text_block(plan_, run.entry, room.width, place.height - place.pad_top - place.pad_bottom, card_.words);
+        const double free = place.height - place.pad_top - place.pad_bottom;
+        const TextBlock block = place.parted ? parted_block(plan_, run.entry, room.width, card_.words)
+                                             : text_block(plan_, run.entry, room.width, free, card_.words);
         if (inline_sign) {
             const double x = place.left ? room.x : room.x + columns_.text_width() - sign_box(row);
             paint_sign(row, x, place.y + place.number_top + cap_height(12) / 2 - sign_height / 2, place.left);
@@ -108,7 +111,7 @@ private:
         }
         const double widest = paint_lines(row, block, room, first_baseline(block, place));
         if (row.kind == RowKind::not_traced || row.kind == RowKind::not_described)
-            hatch(place.left ? columns_.handle_x(true) - 1.0 : room.right(), room.x + widest + 1.8, place.y,
+            hatch(place.left ? columns_.handle_x(true) - 1.0 : room.right(), room.x + widest + 1.3, place.y,
                   place.height);
     }
 
@@ -137,7 +140,7 @@ private:
     }
 
     void hatch(double to, double from, double y, double height) {
-        if (to - from >= 3) drawing_.hatching({from, y + 1.1, to - from, height - 2.2});
+        if (to - from >= 2) drawing_.hatching({from, y + 1.1, to - from, height - 2.2});
     }
 
     void paint_further_pole(const CardRun& run, bool left, double y, double height) {

@@ -156,7 +156,7 @@ TEST_CASE("card: wrong usage is exit 2, says what is right, and writes nothing")
     refused([](CardOptions& o) { o.side = "both"; }, "the back by room is not built yet");
     refused([](CardOptions& o) { o.since = "old.toml"; }, "--since");
     refused([](CardOptions& o) { o.paper = "a5"; }, "letter, a4, half-letter");
-    refused([](CardOptions& o) { o.paper = "20x20mm"; }, "at least 104x120mm");
+    refused([](CardOptions& o) { o.paper = "20x20mm"; }, "at least 104x160mm");
     refused([&](CardOptions& o) { o.output = folder.file("card.doc"); }, ".pdf .svg .png .html or .txt");
     CHECK(folder.files() == 1);
 }

@@ -13,7 +13,8 @@ using namespace doorcard;
 namespace {
 
 Sheet card_of(const Survey& survey, CardChoice choice = {}, const Words& words = Words::in("en")) {
-    return card_sheet(network_of(survey), Assessment{}, choice, words);
+    const Network network = network_of(survey);
+    return card_sheet(network, assess(network, *built_in_book("NEC-2023")), choice, words);
 }
 
 std::vector<TextMark> texts_of(const Page& page) {
@@ -121,8 +122,18 @@ TEST_CASE("card: the same in Spanish") {
         check_texts(card_of(survey, {}, Words::in("es")));
 }
 
-TEST_CASE("card: the narrowest card keeps its texts apart") {
-    check_texts(card_of(example::house(), pocket(least_cut.width, 206)));
+TEST_CASE("card: the smallest card keeps its texts apart") {
+    for (const Survey& survey : {example::house(), example::full_panel(42), example::tandems(), example::long_texts(8)})
+        check_texts(card_of(survey, pocket(least_cut.width, least_cut.height)));
+}
+
+TEST_CASE("card: breakers that interlock are parted where no row is a clean end, and nothing is lost") {
+    const Sheet sheet = card_of(example::interlocked(84));
+    CHECK(sheet.pages.size() == 3);
+    CHECK(says(sheet, "is one handle"));  // a pole alone must not read as a one-pole breaker
+    CHECK_FALSE(says(card_of(example::full_panel(84)), "is one handle"));
+    check_texts(sheet);
+    for (int space = 1; space <= 84; ++space) CHECK_NOTHROW(mark_of(sheet, std::to_string(space)));
 }
 
 TEST_CASE("card: 24 spaces on one card, 42 on two, 84 on several") {
@@ -291,6 +302,19 @@ TEST_CASE("card: abbreviations that the rows use are explained, others are not")
     CHECK(words.find("HVAC: heating, ventilation, air conditioning.") != std::string::npos);
     CHECK(words.find("GFCI") == std::string::npos);
     CHECK(all_words(card_of(example::small_panel())).find("HVAC") == std::string::npos);
+}
+
+TEST_CASE("card: defaults that it shows are listed as assumed") {
+    CHECK(all_words(card_of(example::small_panel()))
+              .find("Assumed: the system of what feeds it; odd numbers on the left; "
+                    "legs AB down the rows from space 1.") != std::string::npos);
+    Survey survey = example::small_panel();
+    std::vector<Panel> panels = survey.panels.rows();
+    panels[0].legs_down = "AB";
+    panels[0].numbering = Numbering::odd_left;
+    panels[0].system = System::split_120_240;
+    survey.panels = Table(panels);
+    CHECK_FALSE(says(card_of(survey), "Assumed"));
 }
 
 TEST_CASE("card: fire alarm circuits are named so, in red") {

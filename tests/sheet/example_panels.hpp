@@ -196,6 +196,16 @@ inline Survey full_panel(int spaces) {
     return h.survey();
 }
 
+/// Two-pole breakers that interlock over the whole panel: no row is a clean end for a card.
+inline Survey interlocked(int spaces) {
+    Building h = empty_house(spaces);
+    h.row({2}, 20, "Freezer");
+    for (int space = 1; space + 2 <= spaces; space += 4)
+        h.row({space, space + 2}, 30, fmt::format("Heat strip {}", space));
+    for (int space = 4; space + 2 <= spaces; space += 4) h.row({space, space + 2}, 30, fmt::format("Kiln {}", space));
+    return h.survey();
+}
+
 /// Halves, quads, a two-pole over two halves.
 inline Survey tandems() {
     Building h = empty_house(12);
