@@ -148,6 +148,31 @@ void find_unread_records(const Reckoned& all, std::vector<Finding>& findings) {
     if (survey.heading.local_rules) add(*survey.heading.local_rules);
 }
 
+/// Letters that do not come into the panel, and legs that a circuit's breaker is not on: the survey contradicts itself.
+void find_foreign_legs(const Reckoned& all, std::vector<Finding>& findings) {
+    const Network& network = all.network;
+    const auto tell = [&](Thing thing, const Message::Part& name) {
+        findings.push_back(gap(all, "leg-not-there", address_of(network, thing),
+                               {tr("{0}: a leg is entered that is not there; its legs count as not known"), {name}},
+                               tr("Look at the bus, and correct the legs.")));
+    };
+    for (std::size_t b = 0; b < network.survey().breakers.size(); ++b) {
+        const std::size_t p = network.panel_of(b);
+        const bool known = p < network.survey().panels.size() && network.supply(p).system;
+        if (known && network.breaker_legs(b).find('?') != std::string::npos)
+            tell({ThingKind::breaker, b}, breaker_name(network, b));
+    }
+    for (std::size_t c = 0; c < network.survey().circuits.size(); ++c) {
+        const auto leg = network.survey().circuits[c].leg;
+        const bool there =
+            leg && std::ranges::any_of(network.breakers_of(c), [&](std::size_t b) {
+                const std::string& legs = network.breaker_legs(b);
+                return legs.size() < 2 || legs.find('?') != std::string::npos || legs.find(*leg) != std::string::npos;
+            });
+        if (leg && !there && !network.breakers_of(c).empty()) tell({ThingKind::circuit, c}, circuit_name(network, c));
+    }
+}
+
 }  // namespace
 
 void find_gaps(const Reckoned& all, std::vector<Finding>& findings) {
@@ -156,6 +181,7 @@ void find_gaps(const Reckoned& all, std::vector<Finding>& findings) {
     find_panel_gaps(all, findings);
     find_unseen_guards(all, findings);
     find_load_gaps(all, findings);
+    find_foreign_legs(all, findings);
     find_unlisted_insulation(all, findings);
     find_unread_records(all, findings);
 }

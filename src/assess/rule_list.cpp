@@ -47,6 +47,7 @@ constexpr std::array rules = {
     RuleEntry{"guard-unseen", tr("a breaker whose guards nobody looked at"), Severity::notice},
     RuleEntry{"nameplate-missing", tr("a load without a nameplate"), Severity::notice},
     RuleEntry{"load-leg-unknown", tr("a load whose leg is not known"), Severity::notice},
+    RuleEntry{"leg-not-there", tr("a leg that is not there"), Severity::notice},
     RuleEntry{"system-unknown", tr("a panel whose system is not known"), Severity::notice},
     RuleEntry{"system-without-rules", tr("a system of another country"), Severity::notice},
     RuleEntry{"insulation-unlisted", tr("insulation that is in no table"), Severity::notice},

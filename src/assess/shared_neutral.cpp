@@ -59,6 +59,9 @@ NeutralMoment moment_of(const Reckoned& all, const std::vector<const Reading*>& 
         if (reading->of.kind == ThingKind::neutral && reading->of.id == neutral.id)
             if (const auto amps = reading->amps; amps && (!moment.measured || *amps > *moment.measured))
                 moment.measured = amps;
+    // A circuit whose legs are not known has hots that nobody can have read.
+    if (std::ranges::any_of(neutral.circuits, [&](std::size_t c) { return all.network.circuit_legs(c).empty(); }))
+        return moment;
     for (const Hot& hot : neutral.hots) {
         auto read = read_hot(all, readings, hot, neutral);
         if (!read || !read->supply->system || !read->supply->has(hot.leg)) {

@@ -117,12 +117,15 @@ private:
             for (const Finding* finding : group) write_lines(Severity::notice, words_.say(finding->text));
             return;
         }
+        std::vector<std::string> all;
+        for (const Finding* finding : group)
+            if (const std::string name = name_of_thing(finding->of); std::ranges::find(all, name) == all.end())
+                all.push_back(name);
         std::string names;
         constexpr std::size_t shown = 3;
-        for (std::size_t i = 0; i < group.size() && i < shown; ++i)
-            names += (i ? ", " : "") + name_of_thing(group[i]->of);
-        if (group.size() > shown)
-            names = fmt::format(fmt::runtime(words_(tr("{0} and {1} more"))), names, group.size() - shown);
+        for (std::size_t i = 0; i < all.size() && i < shown; ++i) names += (i ? ", " : "") + all[i];
+        if (all.size() > shown)
+            names = fmt::format(fmt::runtime(words_(tr("{0} and {1} more"))), names, all.size() - shown);
         std::string text = words_(title_of(group.front()->rule)) + ": ";
         if (network_.survey().panels.size() > 1 && panel < network_.survey().panels.size())
             text = network_.survey().panels[panel].id + ": " + text;

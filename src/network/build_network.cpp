@@ -137,7 +137,8 @@ private:
         std::vector<Hot> hots;
         for (const std::size_t b : body_->breakers_of[circuit]) {
             std::string poles = body_->supplies.breaker_legs[b];
-            if (given.leg && poles.size() > 1) poles = std::string(1, *given.leg);
+            if (given.leg && poles.size() > 1)
+                poles = std::string(1, poles.find(*given.leg) == std::string::npos ? '?' : *given.leg);
             for (std::size_t i = 0; i < poles.size(); ++i) {
                 doubled = doubled || poles.find(poles[i], i + 1) != std::string::npos;
                 if (poles[i] != '?') hots.push_back({b, poles[i]});

@@ -15,6 +15,18 @@ Phasor direction(const PanelSupply& supply, char leg) {
 
 Phasor cubed(Phasor direction) { return direction * direction * direction; }  // three times the angle
 
+bool stands_on(const LoadCurrent& load, const PanelSupply& supply) {
+    return std::ranges::all_of(load.legs, [&](char leg) { return supply.to_neutral.contains(leg); });
+}
+
+/// A load whose legs a panel does not have (a survey that contradicts itself): its leg is not known there.
+LoadCurrent on_any_leg_of(const PanelSupply& supply, LoadCurrent load) {
+    load.legs = supply.legs;
+    load.legs_known = false;
+    if (supply.legs.size() == 1) load.placing = Placing::line_to_neutral;
+    return load;
+}
+
 /// The share of a load's VA that a leg it uses takes.
 double va_share(const LoadCurrent& load) {
     switch (load.placing) {
@@ -33,6 +45,13 @@ double va_share(const LoadCurrent& load) {
 }  // namespace
 
 void LegSums::add(const LoadCurrent& load, const PanelSupply& supply, double count, double scale) {
+    if (stands_on(load, supply))
+        add_here(load, supply, count, scale);
+    else if (!supply.to_neutral.empty())
+        add_here(on_any_leg_of(supply, load), supply, count, scale);
+}
+
+void LegSums::add_here(const LoadCurrent& load, const PanelSupply& supply, double count, double scale) {
     for (const char leg : load.legs)
         if (load.va) va_[place(leg)] += load.va->value * count * va_share(load);
     if (!load.known()) return;

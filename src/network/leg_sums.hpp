@@ -10,7 +10,8 @@ namespace doorcard {
 /// Where a load's leg is not known it counts in full on every leg it may use, and in the neutral by its size.
 class LegSums {
 public:
-    /// Adds `count` of a load, its current scaled by `scale`. A load without a known current adds only its VA.
+    /// Adds `count` of a load, its current scaled by `scale`. A load without a known current adds only its VA; one on
+    /// legs that the supply does not have counts on every leg of it.
     void add(const LoadCurrent&, const PanelSupply&, double count, double scale = 1.0);
     void add(const LegSums&);
 
@@ -43,6 +44,7 @@ private:
     static Amperes size(char leg, const Legs& legs) {
         return Amperes(std::hypot(std::abs(legs[place(leg)].first), std::abs(legs[place(leg)].third)));
     }
+    void add_here(const LoadCurrent&, const PanelSupply&, double count, double scale);
     void add_to_neutral(const LoadCurrent&, const PanelSupply&, double first, double third);
     void add_line_to_line(const LoadCurrent&, const PanelSupply&, double first, double third);
 

@@ -169,6 +169,10 @@ private:
             const char half = pole < breaker.halves.size() ? breaker.halves[pole] : ' ';
             legs += found_.geometries[panel].leg(found_.panels[panel], breaker.spaces[pole], half, alternate);
         }
+        const PanelSupply& supply = found_.panels[panel];
+        if (supply.system)  // letters that do not come in here are not known ones
+            std::ranges::replace_if(
+                legs, [&](char leg) { return !supply.has(leg); }, '?');
         return legs;
     }
 

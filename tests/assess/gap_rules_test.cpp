@@ -63,6 +63,20 @@ TEST_CASE("load-leg-unknown: a 120 V load on two legs that does not say which") 
     CHECK(gaps(house + branch("c", "1", 20) + t, "load-leg-unknown") == Lines{});
 }
 
+TEST_CASE("leg-not-there: a leg that does not come into the panel, or that the breaker is not on") {
+    const auto with_legs = [](const std::string& legs) {
+        return gaps(house + branch("c", "1", 20, "", "legs = \"" + legs + "\""), "leg-not-there");
+    };
+    CHECK(with_legs("C") == Lines{"breaker:MAIN:1 notice gap"});
+    CHECK(with_legs("B") == Lines{});
+    const auto with_leg = [](const std::string& leg) {
+        return gaps(house + branch("c", "1, 3", 20, "leg = \"" + leg + "\""), "leg-not-there");
+    };
+    CHECK(with_leg("C") == Lines{"circuit:c notice gap"});
+    CHECK(with_leg("B") == Lines{});
+    CHECK(gaps(alone("") + "[[breaker]]\npanel = \"P\"\nspaces = [1]\nlegs = \"C\"\n", "leg-not-there") == Lines{});
+}
+
 TEST_CASE("system-unknown, system-without-rules: what a panel runs on") {
     CHECK(gaps(alone(""), "system-unknown") == Lines{"panel:P notice gap"});
     CHECK(gaps(alone("system = \"120/240 1ph 3w\""), "system-unknown") == Lines{});

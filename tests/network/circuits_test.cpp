@@ -58,6 +58,10 @@ TEST_CASE("circuits: one leg of a multi-pole breaker, where the circuit says whi
     CHECK(legs_and_volts("120/240 1ph 3w", "[1, 3]", "", "leg = \"B\"\n") == "B 120");
 }
 
+TEST_CASE("circuits: a leg that its breaker is not on is not known") {
+    CHECK(legs_and_volts("208Y/120 3ph 4w", "[1, 3]", "", "leg = \"C\"\n") == " null");
+}
+
 TEST_CASE("circuits: poles of one breaker on one leg have no volts") {
     CHECK(legs_and_volts("120/240 1ph 3w", "[1, 3]", "legs = \"AA\"\n") == "A null");
 }

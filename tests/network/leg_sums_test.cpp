@@ -158,6 +158,22 @@ TEST_CASE("sums: counts and scales; several sums are one") {
     CHECK(both.neutral_part('A').value == near(10));
 }
 
+TEST_CASE("sums: a load on a leg that the panel does not have counts on each that it has") {
+    const Network wye_panel = network_of(survey_of(panel_on(wye) + "\n[[load]]\nid = \"x\"\namps = 10\n" + on_c));
+    const PanelSupply& there = wye_panel.supply(0);
+    const LoadCurrent on_third = current_of(wye_panel.survey().loads[0], {&there, there.legs, false}, book());
+    for (const char* system : {split, "120 1ph 2w"}) {
+        const Network here = network_of(survey_of(panel_on(system)));
+        LegSums sum;
+        sum.add(on_third, here.supply(0), 1);
+        for (const char leg : here.supply(0).legs) CHECK(sum.amps(leg).value == near(10));
+        CHECK(sum.neutral_amps().value == near(10));
+    }
+    LegSums nowhere;
+    nowhere.add(on_third, PanelSupply{}, 1);
+    CHECK_FALSE(nowhere.any_known());
+}
+
 TEST_CASE("sums: loads of unknown current are not known, and add nothing") {
     CHECK_FALSE(sums(split, {on_a}).any_known());
     CHECK(sums(split, {on_a, "amps = 1\n" + on_a}).any_known());

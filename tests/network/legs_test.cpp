@@ -101,3 +101,8 @@ TEST_CASE("legs: a quad: the inner pair across two spaces, the outer pair about 
     CHECK(legs(split, "", quad) == "AB AB");
     CHECK(legs(split, "half_legs = \"alternate\"\n", quad) == "BB AA");  // both poles on one leg: a finding of its own
 }
+
+TEST_CASE("legs: letters that do not come into the panel are not known") {
+    CHECK(legs(split, "", {"[1]\nlegs = \"C\"\n", "[3, 5]\nlegs = \"AC\"\n"}) == "? A?");
+    CHECK(legs(split, "legs_down = \"ABC\"\n", {"[1]", "[3]", "[5]"}) == "A B ?");
+}
