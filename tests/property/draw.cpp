@@ -138,3 +138,54 @@ Survey shuffled(const Survey& survey, Draw& draw) {
     other.loads = mixed(survey.loads, draw);
     return other;
 }
+
+namespace {
+
+/// So many letters of legs, any of them.
+std::string any_letters(Draw& draw, std::size_t count) {
+    std::string letters;
+    while (letters.size() < count) letters += static_cast<char>('A' + draw.number(0, 2));
+    return letters;
+}
+
+void state_horsepower(Load& load) {
+    load.va.reset();
+    load.watts.reset();
+    load.amps.reset();
+    load.hp = "1/2";
+}
+
+void contradict(Panel& panel, Draw& draw) {
+    if (draw.one_in(3)) panel.legs_down = draw.of(std::vector<std::string>{"A", "C", "BC", "CBA", "AC"});
+    if (draw.one_in(3)) panel.system = draw.of(systems);
+    if (draw.one_in(4)) panel.transformer = Transformer{};
+    if (draw.one_in(6)) panel.high_leg = 'C';
+    if (draw.one_in(8)) panel.fed_by.clear();
+}
+
+}  // namespace
+
+Survey contradictory(const Survey& survey, Draw& draw) {
+    Survey other = survey;
+    std::vector<Panel> panels = survey.panels.rows();
+    for (Panel& panel : panels) contradict(panel, draw);
+    other.panels = Table<Panel>(panels);
+    std::vector<Breaker> breakers = survey.breakers.rows();
+    for (Breaker& breaker : breakers)
+        if (draw.one_in(4)) breaker.legs = any_letters(draw, breaker.spaces.size());
+    other.breakers = Table<Breaker>(breakers);
+    std::vector<Circuit> circuits = survey.circuits.rows();
+    for (Circuit& circuit : circuits) {
+        if (draw.one_in(6)) circuit.leg = any_letters(draw, 1).front();
+        if (draw.one_in(6)) circuit.breakers.push_back(draw.of(breakers).id);
+    }
+    other.circuits = Table<Circuit>(circuits);
+    std::vector<Load> loads = survey.loads.rows();
+    for (Load& load : loads) {
+        if (draw.one_in(4)) load.legs = draw.of(std::vector<std::string>{"A", "C", "BC", "ABC", "AN+BN"});
+        if (draw.one_in(6)) load.min_circuit_a = Amperes(10);
+        if (draw.one_in(8)) state_horsepower(load);
+    }
+    other.loads = Table<Load>(loads);
+    return other;
+}

@@ -36,3 +36,7 @@ doorcard::Survey random_survey(Draw&);
 
 /// The same survey with the entries of every list in another order.
 doorcard::Survey shuffled(const doorcard::Survey&, Draw&);
+
+/// The same survey made to contradict itself: letters that do not come in, systems that do not follow, circuits on
+/// breakers of several panels, transformers anywhere.
+doorcard::Survey contradictory(const doorcard::Survey&, Draw&);

@@ -13,7 +13,7 @@ using namespace doorcard;
 
 namespace {
 
-constexpr int surveys = 300;
+constexpr int surveys = 200;
 
 const RuleBook& book() {
     static const RuleBook nec = built_in_book("NEC-2023").value();
@@ -297,6 +297,34 @@ TEST_CASE("law: what a circuit requires is never less than its continuous and no
         for (const LoadFigures& row : assessed(survey).circuits)
             if (row.required_a)
                 CHECK(row.required_a->value >= (row.continuous_a->value + row.noncontinuous_a->value) * (1 - 1e-9));
+    });
+}
+
+TEST_CASE(
+    "law: a survey that contradicts itself is reckoned all the same: figures are numbers, not below 0, or not known") {
+    const auto sound = [](const Figures& row) {
+        return std::ranges::all_of(row, [](const auto& figure) {
+            return !figure.second || (std::isfinite(*figure.second) && *figure.second >= 0);
+        });
+    };
+    for_many(13, [&](const Survey& survey, Draw& draw) {
+        const Assessment assessment = assessed(contradictory(survey, draw));
+        for (const LoadFigures& row : assessment.circuits) CHECK(sound(figures(row)));
+        for (const LoadFigures& row : assessment.feeders) CHECK(sound(figures(row)));
+        for (const NeutralFigures& row : assessment.neutrals) CHECK(sound(figures(row)));
+        for (const PanelFigures& row : assessment.panels) CHECK(sound(figures(row)));
+    });
+}
+
+TEST_CASE("law: the order of entries does not matter to a survey that contradicts itself either") {
+    for_many(14, [](const Survey& survey, Draw& draw) {
+        const Survey given = contradictory(survey, draw);
+        const Assessment one = assessed(given), other = assessed(shuffled(given, draw));
+        CHECK(alike(one.circuits, other.circuits));
+        CHECK(alike(one.feeders, other.feeders));
+        CHECK(alike(one.neutrals, other.neutrals));
+        CHECK(alike(one.panels, other.panels));
+        CHECK(findings(one) == findings(other));
     });
 }
 
