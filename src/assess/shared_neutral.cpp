@@ -211,11 +211,10 @@ LegSums sums_of(const Reckoned& all, const SharedNeutral& neutral) {
 
 std::optional<double> imbalance(const Reckoned& all, const SharedNeutral& neutral, const LegSums& sums) {
     std::vector<Amperes> legs;
-    char high_leg = 0;
-    for (const Hot& hot : neutral.hots)
-        if (const char high = all.network.supply(all.network.panel_of(hot.breaker)).high_leg) high_leg = high;
+    std::string high_legs;
+    for (const Hot& hot : neutral.hots) high_legs += all.network.supply(all.network.panel_of(hot.breaker)).high_leg;
     for (const char leg : neutral.legs)
-        if (leg != high_leg) legs.push_back(sums.neutral_part(leg));
+        if (high_legs.find(leg) == std::string::npos) legs.push_back(sums.neutral_part(leg));
     return imbalance_percent(legs);
 }
 

@@ -147,7 +147,7 @@ private:
 
     static std::string letters(const PanelSupply& supply, const Incoming& in, bool own_letters, std::size_t count) {
         if (const std::string given = ascending(supply.down); supply.down_given && given.size() == count) return given;
-        if (const std::string fed = ascending(in.letters); !own_letters && fed.size() == count && fed.back() != '?')
+        if (const std::string fed = ascending(in.letters); !own_letters && fed.size() == count && fed.front() != '?')
             return fed;
         return std::string("ABC").substr(0, count);
     }

@@ -72,6 +72,16 @@ TEST_CASE("cut systems: both poles of the feeding breaker on one leg make no sys
     CHECK(system_name(supply_of(network, "S")) == "unknown");
 }
 
+TEST_CASE("cut systems: a pole whose leg is not known gives a panel with a system of its own that system's letters") {
+    const Network network = fed_through("208Y/120 3ph 4w", "[1, 3]", "system = \"120/208 1ph 3w\"\n",
+                                        "legs_down = \"ABC\"\n", "legs = \"AA\"\n");
+    CHECK(supply_of(network, "S").legs == "AB");
+    const Network foreign =
+        fed_through("120/240 1ph 3w", "[1, 3]", "system = \"120/240 1ph 3w\"\n", "", "legs = \"AC\"\n");
+    CHECK(legs_of(foreign, "f") == "A?");
+    CHECK(supply_of(foreign, "S").legs == "AB");
+}
+
 TEST_CASE("legs of a fed panel: the building's letters, in the order of the feeding spaces, from the row of space 1") {
     const auto rows = [](const Network& network) { return supply_of(network, "S").down; };
     CHECK(rows(fed_through("120/240 1ph 3w", "[1, 3]")) == "AB");
