@@ -37,7 +37,8 @@ TEST_CASE("guard-unseen: a breaker in use whose TEST button nobody looked for") 
     CHECK(gaps(house + branch("c", "1", 20), "guard-unseen") == Lines{"breaker:MAIN:1 notice gap"});
     CHECK(gaps(house + branch("c", "1", 20, "", "guards = []"), "guard-unseen") == Lines{});
     CHECK(gaps(house + branch("c", "1", 20, "", "guards = [\"arc\"]"), "guard-unseen") == Lines{});
-    CHECK(gaps(house + breaker("1", 20, "state = \"spare\""), "guard-unseen") == Lines{});
+    CHECK(gaps(house + breaker("1", 20), "guard-unseen") == Lines{});  // nothing known of it yet
+    CHECK(gaps(house + branch("c", "1", 20, "", "state = \"spare\""), "guard-unseen") == Lines{});
 }
 
 TEST_CASE("nameplate-missing: a load that adds nothing to any sum") {
