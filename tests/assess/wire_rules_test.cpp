@@ -100,6 +100,11 @@ TEST_CASE("wire-too-small: heat and crowding take from the wire") {
           Lines{"circuit:c warning required 30 A, limit 25 A"});  // 40 x 0.58 is 23.2 A
 }
 
+TEST_CASE("wire-too-small: surroundings too hot for any current allow no device, not the smallest one") {
+    CHECK(small(wired(10, "14", "insulation = \"TW\", ambient_c = 70")) ==
+          Lines{"circuit:c warning required 10 A, limit 0 A"});
+}
+
 TEST_CASE("wire-too-small: a circuit on two breakers is judged by the larger") {
     CHECK(
         small(house + breaker("1", 15) + breaker("5", 20) + circuit("c", "[\"MAIN:1\", \"MAIN:5\"]", wire("14", nm))) ==
