@@ -126,6 +126,11 @@ int run_card(const CardOptions& options, std::ostream& out, std::ostream& err, c
     }
     const auto loaded = load_survey(options.file, err, words);
     if (!loaded) return exit_input;
+    if (loaded->survey.panels.empty() && !options.json) {
+        err << words.say({tr("{0}:1:1: it has no panel, so there is no card; add a [[panel]]"), {options.file}})
+            << '\n';
+        return exit_input;
+    }
     if (const std::string id = unknown_panel(options, loaded->survey); !id.empty()) {
         err << words.say({tr("{0}: no panel '{1}'; panels are {2}"), {options.file, id, panel_ids(loaded->survey)}})
             << '\n';

@@ -96,6 +96,10 @@ std::string fed_from(const Network& network, std::size_t p) {
     return text.empty() ? dash : text;
 }
 
+void write_title(std::ostream& out, const std::string& title, const Terminal& terminal) {
+    for (const std::string& line : wrapped(title, terminal.columns)) out << line << '\n';
+}
+
 void write_legs(std::ostream& out, const Assessment& assessment, const Words& words, const Terminal& terminal) {
     TextTable table({{words(tr("panel")), Kind::word, 0},
                      {words(tr("leg")), Kind::word, 0},
@@ -106,7 +110,7 @@ void write_legs(std::ostream& out, const Assessment& assessment, const Words& wo
         for (const PanelLegFigures& leg : panel.legs)
             table.add({clipped(panel.id, longest_id), std::string(1, leg.leg), volt_amperes(leg.va), amps(leg.amps),
                        amps(leg.measured_a)});
-    out << words(tr("Legs: nameplates added, no demand; judged by measured load only")) << '\n';
+    write_title(out, words(tr("Legs: nameplates added, no demand; judged by measured load only")), terminal);
     table.write(out, terminal);
     out << '\n';
 }
@@ -127,7 +131,7 @@ void write_feeders(std::ostream& out, const Network& network, const Assessment& 
                    amps(feeder.ampacity_a), amps(feeder.measured_a), amps(panel.neutral_amps),
                    percent(panel.imbalance_percent)});
     }
-    out << words(tr("Feeders of panels, A; neutral and unbalance as of nameplates")) << '\n';
+    write_title(out, words(tr("Feeders of panels, A; neutral and unbalance as of nameplates")), terminal);
     table.write(out, terminal);
     out << '\n';
 }
@@ -161,7 +165,10 @@ void write_circuit_tables(std::ostream& out, const Network& network, const Asses
             any_claimed = any_claimed || row.claimed;
             table.add(row_of(network, assessment, *row.breaker, (row.claimed ? "[?] " : "") + words.say(row.text)));
         }
-        table.write(out, terminal);
+        if (network.breakers_in(p).empty())
+            out << ' ' << words(tr("no breakers entered")) << '\n';
+        else
+            table.write(out, terminal);
         out << '\n';
     }
     if (any_claimed) out << "[?] " << words(tr("only said, not traced: treat as live.")) << "\n\n";
@@ -183,7 +190,7 @@ void write_neutral_table(std::ostream& out, const Network& network, const Assess
                    figures.legs.empty() ? dash : figures.legs, amps(figures.amps), amps(figures.measured_a),
                    amps(figures.explained_a), amps(figures.ampacity_a)});
     }
-    out << words(tr("Shared neutrals, A")) << '\n';
+    write_title(out, words(tr("Shared neutrals, A")), terminal);
     table.write(out, terminal);
     out << '\n';
 }

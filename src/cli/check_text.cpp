@@ -16,8 +16,6 @@
 namespace doorcard {
 namespace {
 
-constexpr int indent = 9;  // under the signal word
-
 std::string signal_word(Severity severity, const Words& words) {
     switch (severity) {
         case Severity::danger:
@@ -41,43 +39,49 @@ std::string title_of(const std::string& rule) {
 class FindingWriter {
 public:
     FindingWriter(std::ostream& out, const Network& network, const Words& words, const Terminal& terminal)
-        : out_(out), network_(network), words_(words), terminal_(terminal) {}
+        : out_(out), network_(network), words_(words), terminal_(terminal) {
+        for (const Severity severity : {Severity::danger, Severity::warning, Severity::caution, Severity::notice})
+            indent_ = std::max(indent_, width_of(signal_word(severity, words)) + 2);
+    }
 
     void write(const std::vector<Finding>& findings) {
         for (const Finding& finding : findings)
             if (finding.severity != Severity::notice) write_one(finding);
         write_notices(findings);
+        if (!findings.empty()) out_ << '\n';
     }
 
 private:
+    std::string blanks() const { return std::string(static_cast<std::size_t>(indent_), ' '); }
+    int room() const { return terminal_.columns - indent_; }
+
     void write_lines(Severity severity, const std::string& text) {
         const std::string word = signal_word(severity, words_);
         bool first = true;
-        for (const std::string& line : wrapped(text, terminal_.columns - indent)) {
-            const std::string gap(static_cast<std::size_t>(std::max(1, indent - width_of(word))), ' ');
-            out_ << (first ? colored(word, severity, terminal_) + gap : std::string(indent, ' ')) << line << '\n';
+        for (const std::string& line : wrapped(text, room())) {
+            const std::string gap(static_cast<std::size_t>(std::max(1, indent_ - width_of(word))), ' ');
+            out_ << (first ? colored(word, severity, terminal_) + gap : blanks()) << line << '\n';
             first = false;
         }
     }
 
     void write_one(const Finding& finding) {
         write_lines(finding.severity, words_.say(finding.text));
-        std::vector<std::string> remedy = wrapped(words_.say(finding.remedy), terminal_.columns - indent);
+        std::vector<std::string> remedy = wrapped(words_.say(finding.remedy), room());
         std::vector<std::string> sources = source_lines(finding);
-        const int beside = indent + width_of(remedy.back()) + 3 + width_of(sources.front());
+        const int beside = indent_ + width_of(remedy.back()) + 3 + width_of(sources.front());
         if (sources.size() == 1 && beside <= terminal_.columns) {  // on the remedy's last line
-            const int room = terminal_.columns - indent - width_of(remedy.back());
-            remedy.back() += padded_left(sources.front(), room);
+            remedy.back() += padded_left(sources.front(), room() - width_of(remedy.back()));
             sources.clear();
         }
-        for (const std::string& line : remedy) out_ << std::string(indent, ' ') << line << '\n';
+        for (const std::string& line : remedy) out_ << blanks() << line << '\n';
         for (const std::string& line : sources) out_ << padded_left(line, terminal_.columns) << '\n';
     }
 
     /// Where the rule comes from, and what the finding is of, for the right edge.
     std::vector<std::string> source_lines(const Finding& finding) const {
-        std::vector<std::string> lines = wrapped(short_sources(finding.sources), terminal_.columns - indent);
-        const std::vector<std::string> last = flowed({lines.back(), finding.of.text()}, 3, terminal_.columns - indent);
+        std::vector<std::string> lines = wrapped(short_sources(finding.sources), room());
+        const std::vector<std::string> last = flowed({lines.back(), finding.of.text()}, 3, room());
         lines.pop_back();
         lines.insert(lines.end(), last.begin(), last.end());
         return lines;
@@ -106,11 +110,13 @@ private:
             groups[key].push_back(&finding);
         }
         for (const auto& key : order) write_group(groups[key], key.second);
-        if (!order.empty()) out_ << '\n';
     }
 
     void write_group(const std::vector<const Finding*>& group, std::size_t panel) {
-        if (group.size() == 1) return write_lines(Severity::notice, words_.say(group.front()->text));
+        if (group.size() == 1 || group.front()->of.kind == ThingKind::survey) {  // the survey has no name to list
+            for (const Finding* finding : group) write_lines(Severity::notice, words_.say(finding->text));
+            return;
+        }
         std::string names;
         constexpr std::size_t shown = 3;
         for (std::size_t i = 0; i < group.size() && i < shown; ++i)
@@ -141,6 +147,7 @@ private:
     const Network& network_;
     const Words& words_;
     const Terminal& terminal_;
+    int indent_ = 0;  // under the longest signal word
 };
 
 std::string date_text(const Heading& heading, const Words& words) {
@@ -197,7 +204,9 @@ void write_summary(std::ostream& out, const Assessment& assessment, const Words&
     add(trn("{0} default used", "{0} defaults used"), static_cast<long>(assessment.assumed.size()));
     text = (text.empty() ? words(tr("Nothing found")) : text) + ".";
     const std::string off = words(tr("Off is not proof of dead: test before touch."));
-    for (const std::string& line : flowed({text, off}, 2, terminal.columns)) out << line << '\n';
+    std::vector<std::string> pieces = wrapped(text, terminal.columns);
+    pieces.push_back(off);
+    for (const std::string& line : flowed(pieces, 2, terminal.columns)) out << line << '\n';
     const std::string work = words(
         tr("Work inside a panel is for qualified persons, de-energised and locked out. Local code and the authority "
            "having jurisdiction decide."));

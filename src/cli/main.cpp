@@ -16,6 +16,12 @@ std::string language_of_environment() {
     return "en";
 }
 
+/// The first word is no command.
+int no_command(const std::string& word) {
+    std::cerr << "doorcard: there is no command '" << word << "'; doorcard --help lists them\n";
+    return doorcard::exit_usage;
+}
+
 int run_command(int argc, char** argv) {
     CLI::App app("doorcard: panel schedule and load survey tool", "doorcard");
     app.require_subcommand(1);
@@ -36,6 +42,7 @@ int run_command(int argc, char** argv) {
     try {
         app.parse(argc, argv);
     } catch (const CLI::ParseError& error) {
+        if (app.get_subcommands().empty() && !app.remaining().empty()) return no_command(app.remaining().front());
         return app.exit(error) == 0 ? doorcard::exit_done : doorcard::exit_usage;
     }
     return run(std::cout, std::cerr, doorcard::Words::in(language));

@@ -10,7 +10,8 @@ namespace {
 
 constexpr int gap = 2;
 constexpr int left_edge = 1;
-constexpr int least_text = 18;  // narrower than this, the columns beside the text give way
+constexpr int least_text = 18;     // narrower than this, the columns beside the text give way
+constexpr int narrowest_text = 8;  // where none is left that may
 
 /// Lines of at most this width; a word that is longer is cut into pieces.
 std::vector<std::string> lines_of(const std::string& text, int width) {
@@ -34,25 +35,33 @@ int TextTable::natural_width(std::size_t column) const {
     return width;
 }
 
+/// Widths of these columns; the text column has what is left.
+TextTable::Layout TextTable::laid_out(std::vector<std::size_t> columns, int columns_of_terminal) const {
+    Layout shown{std::move(columns), {}, 0};
+    int room = columns_of_terminal - left_edge - gap * (static_cast<int>(shown.columns.size()) - 1);
+    int wanted = 0;
+    for (const std::size_t c : shown.columns) {
+        const bool text = columns_[c].kind == Kind::text;
+        if (text) wanted = natural_width(c);
+        shown.widths.push_back(text ? 0 : natural_width(c));
+        room -= shown.widths.back();
+    }
+    for (std::size_t i = 0; i < shown.columns.size(); ++i)
+        if (columns_[shown.columns[i]].kind == Kind::text)
+            shown.widths[i] = std::min(wanted, std::max(narrowest_text, room));
+    shown.lacking = std::min(wanted, least_text) - room;
+    return shown;
+}
+
 TextTable::Layout TextTable::layout(int columns_of_terminal) const {
-    Layout shown;
-    shown.columns.resize(columns_.size());
-    std::iota(shown.columns.begin(), shown.columns.end(), std::size_t{0});
+    std::vector<std::size_t> columns(columns_.size());
+    std::iota(columns.begin(), columns.end(), std::size_t{0});
+    const auto more_needed = [&](std::size_t a, std::size_t b) { return columns_[a].rank < columns_[b].rank; };
     for (;;) {
-        shown.widths.clear();
-        int room = columns_of_terminal - left_edge - gap * (static_cast<int>(shown.columns.size()) - 1);
-        for (const std::size_t c : shown.columns) {
-            shown.widths.push_back(columns_[c].kind == Kind::text ? 0 : natural_width(c));
-            room -= shown.widths.back();
-        }
-        const auto least = std::max_element(shown.columns.begin(), shown.columns.end(),
-                                            [&](auto a, auto b) { return columns_[a].rank < columns_[b].rank; });
-        const bool may_give_way = columns_[*least].rank > 0;
-        for (std::size_t i = 0; i < shown.columns.size(); ++i)
-            if (columns_[shown.columns[i]].kind == Kind::text)
-                shown.widths[i] = std::min(natural_width(shown.columns[i]), std::max(least_text, room));
-        if (room >= least_text || !may_give_way) return shown;
-        shown.columns.erase(least);
+        Layout shown = laid_out(columns, columns_of_terminal);
+        const auto least = std::max_element(columns.begin(), columns.end(), more_needed);
+        if (shown.lacking <= 0 || columns_[*least].rank == 0) return shown;
+        columns.erase(least);
     }
 }
 

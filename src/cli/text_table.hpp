@@ -28,8 +28,10 @@ private:
     struct Layout {
         std::vector<std::size_t> columns;  ///< those that are shown
         std::vector<int> widths;           ///< of each of these
+        int lacking = 0;                   ///< what the text would need more
     };
     int natural_width(std::size_t column) const;
+    Layout laid_out(std::vector<std::size_t> columns, int columns_of_terminal) const;
     Layout layout(int columns_of_terminal) const;
     void write_row(std::ostream&, const Layout&, const std::vector<std::string>& cells) const;
 

@@ -6,30 +6,32 @@
 namespace doorcard {
 
 void Drawing::line(double x1, double y1, double x2, double y2, double width, Ink ink, std::vector<double> dashes) {
-    page_.marks.push_back(LineMark{x1, y1, x2, y2, width, ink, std::move(dashes)});
+    page_.marks.emplace_back(std::in_place_type<LineMark>, LineMark{x1, y1, x2, y2, width, ink, std::move(dashes)});
 }
 
 void Drawing::box(const Frame& frame, double line, std::optional<Ink> fill, Ink ink, std::vector<double> dashes) {
-    page_.marks.push_back(BoxMark{frame.x, frame.y, frame.width, frame.height, line, fill, ink, std::move(dashes)});
+    page_.marks.emplace_back(std::in_place_type<BoxMark>,
+                             BoxMark{frame.x, frame.y, frame.width, frame.height, line, fill, ink, std::move(dashes)});
 }
 
 void Drawing::fill(const Frame& frame, Ink ink) {
-    page_.marks.push_back(BoxMark{frame.x, frame.y, frame.width, frame.height, 0, ink, std::nullopt, {}});
+    page_.marks.emplace_back(std::in_place_type<BoxMark>,
+                             BoxMark{frame.x, frame.y, frame.width, frame.height, 0, ink, std::nullopt, {}});
 }
 
 void Drawing::shape(std::vector<std::pair<double, double>> points, Ink ink) {
-    page_.marks.push_back(PathMark{std::move(points), true, 0, ink, std::nullopt});
+    page_.marks.emplace_back(std::in_place_type<PathMark>, PathMark{std::move(points), true, 0, ink, std::nullopt});
 }
 
 void Drawing::dot(double x, double y, double radius, Ink ink) {
-    page_.marks.push_back(CircleMark{x, y, radius, 0, ink, std::nullopt});
+    page_.marks.emplace_back(std::in_place_type<CircleMark>, CircleMark{x, y, radius, 0, ink, std::nullopt});
 }
 
 void Drawing::text(const Frame& frame, double baseline, const std::string& text, const TypeStyle& style, Align align,
                    Ink ink) {
     if (text.empty()) return;
     const double x = align == Align::left ? frame.x : align == Align::right ? frame.right() : frame.x + frame.width / 2;
-    page_.marks.push_back(TextMark{x, baseline, text, style, align, ink, frame});
+    page_.marks.emplace_back(std::in_place_type<TextMark>, TextMark{x, baseline, text, style, align, ink, frame});
 }
 
 double Drawing::paragraph(const Frame& frame, const std::string& words, const TypeStyle& style, Ink ink) {
