@@ -89,12 +89,12 @@ std::optional<Conductor> conductor_of_circuit(const Reckoned& all, std::size_t c
 }
 
 /// The ampacity that a circuit of motors alone asks for: 1.25 x largest + rest; minimum circuit ampacities as they
-/// stand.
+/// stand, but never less than the load's own current.
 Amperes motor_conductor(const std::vector<PlacedLoad>& loads, const RuleBook& book) {
     Amperes sum(0), largest(0);
     for (const PlacedLoad& load : loads) {
         if (load.has_minimum_circuit()) {
-            sum += *load.load->min_circuit_a * load.count;
+            sum += std::max(*load.load->min_circuit_a, load.current.total()) * load.count;
             continue;
         }
         sum += load.current.total() * load.count;

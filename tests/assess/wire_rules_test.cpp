@@ -150,6 +150,8 @@ TEST_CASE("wire-too-small: a motor that states its minimum circuit ampacity asks
         return load("c", "volts = 240\nduty = \"cooling\"\namps = 17\nmin_circuit_a = " + least);
     };
     CHECK(small(wired(30, "12") + unit("20")) == Lines{});
+    CHECK(small(wired(30, "14") + unit("12")) ==
+          Lines{"circuit:c caution required 17 A, limit 15 A"});  // never less than its own current
     CHECK(small(wired(30, "12") + unit("21")) == Lines{"circuit:c caution required 21 A, limit 20 A"});
 }
 
