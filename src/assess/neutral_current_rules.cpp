@@ -60,12 +60,15 @@ struct LegReading {
     char high_leg = 0;
 };
 
+/// Hots of one leg add up as phasors, each with its own power factor and thirds.
 LegReading legs_of(const NeutralMoment& moment) {
     LegReading found;
+    std::map<char, NeutralMoment> by_leg;
     for (const HotReading& hot : moment.hots) {
-        found.legs[hot.hot.leg] += hot.amps;
+        by_leg[hot.hot.leg].hots.push_back(hot);
         found.high_leg = hot.supply->high_leg;
     }
+    for (const auto& [leg, hots] : by_leg) found.legs[leg] = *hots.explained();
     found.legs.erase(found.high_leg);
     return found;
 }

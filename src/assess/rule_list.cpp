@@ -4,6 +4,7 @@
 #include <array>
 
 #include "assess/labels.hpp"
+#include "assess/standing.hpp"
 
 namespace doorcard {
 namespace {
@@ -62,6 +63,17 @@ constexpr std::array<RuleFunction, 13> families = {
     find_label_faults,
 };
 
+/// A panel on a system of another country has no rules here: what this code or standard asks for is left unsaid there.
+/// Dangers stay, for copper heats alike everywhere, and so do labels, practice and gaps.
+bool rests_on_rules_of_elsewhere(const Network& network, const Finding& finding) {
+    const bool by_code = finding.basis == Basis::required || finding.basis == Basis::advised;
+    if (!by_code || finding.severity == Severity::danger || finding.rule.starts_with("label-")) return false;
+    const std::size_t panel = standing(network, finding.of).panel;
+    if (panel >= network.survey().panels.size()) return false;
+    const auto system = network.supply(panel).system;
+    return system && !facts(*system).has_rules;
+}
+
 }  // namespace
 
 void find_label_faults(const Reckoned& all, std::vector<Finding>& findings) {
@@ -73,6 +85,7 @@ std::span<const RuleEntry> rule_list() { return rules; }
 std::vector<Finding> run_rules(const Reckoned& all) {
     std::vector<Finding> findings;
     for (const RuleFunction family : families) family(all, findings);
+    std::erase_if(findings, [&](const Finding& finding) { return rests_on_rules_of_elsewhere(all.network, finding); });
     return findings;
 }
 

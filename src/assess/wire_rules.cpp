@@ -20,9 +20,10 @@ struct Conductor {
     bool next_size_up = true;  ///< 240.4(B): refused where two receptacles or more are known on the circuit
 };
 
-/// The largest device that 240.4 allows over this ampacity.
+/// The largest device that 240.4 allows over this ampacity; none where the surroundings leave the wire no ampacity.
 Amperes allowed_device(const Conductor& conductor, Amperes ampacity, const RuleBook& book) {
     Amperes allowed = ampacity;
+    if (ampacity.value <= 0) return allowed;
     const bool small_enough = !exceeds(ampacity, Amperes(book.figure("next-size-limit")));
     if (conductor.next_size_up && small_enough) allowed = standard_rating_at_least(book, ampacity).value_or(ampacity);
     if (const auto cap = small_conductor_device(book, conductor.size, *conductor.wire.metal))
@@ -88,12 +89,12 @@ std::optional<Conductor> conductor_of_circuit(const Reckoned& all, std::size_t c
 }
 
 /// The ampacity that a circuit of motors alone asks for: 1.25 x largest + rest; minimum circuit ampacities as they
-/// stand.
+/// stand, but never less than the load's own current.
 Amperes motor_conductor(const std::vector<PlacedLoad>& loads, const RuleBook& book) {
     Amperes sum(0), largest(0);
     for (const PlacedLoad& load : loads) {
         if (load.has_minimum_circuit()) {
-            sum += *load.load->min_circuit_a * load.count;
+            sum += std::max(*load.load->min_circuit_a, load.current.total()) * load.count;
             continue;
         }
         sum += load.current.total() * load.count;

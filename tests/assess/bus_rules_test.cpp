@@ -33,6 +33,13 @@ TEST_CASE("panel-over-bus: a panel with lugs is protected by the breaker that fe
     CHECK(bus(sub(125, "bus_a = 100\nmain = \"breaker\"\nmain_a = 100")) == Lines{});  // held by its own
 }
 
+TEST_CASE("panel-over-bus: lugs are no device, nor is a breaker ahead of a transformer") {
+    CHECK(bus(panel("bus_a = 200\nmain = \"lugs\"\nmain_a = 225")) == Lines{});
+    CHECK(bus(sub(125,
+                  "bus_a = 100\nmain = \"lugs\"\nsystem = \"120/240 1ph 3w\"\n"
+                  "transformer = { kva = 25.0 }")) == Lines{});
+}
+
 TEST_CASE("panel-over-bus: measured load, within the meter's accuracy a step milder") {
     CHECK(bus(house + reading("panel:MAIN/A", "amps = 210")) ==
           Lines{"panel:MAIN warning required 210 A, limit 200 A"});

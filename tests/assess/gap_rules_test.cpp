@@ -37,7 +37,8 @@ TEST_CASE("guard-unseen: a breaker in use whose TEST button nobody looked for") 
     CHECK(gaps(house + branch("c", "1", 20), "guard-unseen") == Lines{"breaker:MAIN:1 notice gap"});
     CHECK(gaps(house + branch("c", "1", 20, "", "guards = []"), "guard-unseen") == Lines{});
     CHECK(gaps(house + branch("c", "1", 20, "", "guards = [\"arc\"]"), "guard-unseen") == Lines{});
-    CHECK(gaps(house + breaker("1", 20, "state = \"spare\""), "guard-unseen") == Lines{});
+    CHECK(gaps(house + breaker("1", 20), "guard-unseen") == Lines{});  // nothing known of it yet
+    CHECK(gaps(house + branch("c", "1", 20, "", "state = \"spare\""), "guard-unseen") == Lines{});
 }
 
 TEST_CASE("nameplate-missing: a load that adds nothing to any sum") {
@@ -84,6 +85,19 @@ TEST_CASE("system-unknown, system-without-rules: what a panel runs on") {
     CHECK(line_of(finding) == "panel:P notice gap");
     CHECK(said(finding.text).find("no rules for this system") != std::string::npos);
     CHECK(gaps(house, "system-without-rules") == Lines{});
+}
+
+TEST_CASE("system-without-rules: what rests on the code of another country is left unsaid, dangers are not") {
+    const auto on = [](const std::string& system) {
+        return supply(system, "bus_a = 50\nmain = \"breaker\"\nmain_a = 63") +
+               branch("c", "1", 16, wire("14", "terminal_c = 60")) + load("c", "amps = 18\ncontinuous = true") +
+               branch("d", "5", 16, "neutral = \"own\"") + reading("panel:MAIN/A", "volts = 246") +
+               "[[outlet]]\nid = \"K\"\ncircuit = [\"c\", \"d\"]\n";
+    };
+    const auto elsewhere = assessment_of(on("230 1ph 2w"));
+    CHECK(at_least(elsewhere, doorcard::Severity::caution).size() == 1);
+    CHECK(elsewhere.findings.front().rule == "outlet-two-feeds");
+    CHECK(at_least(assessment_of(on("120 1ph 2w")), doorcard::Severity::caution).size() > 3);
 }
 
 TEST_CASE("insulation-unlisted: counted as 60 degrees") {

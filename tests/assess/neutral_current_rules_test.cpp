@@ -94,6 +94,14 @@ TEST_CASE("neutral-imbalance: what was measured in the neutral is told, and an u
           std::string::npos);
 }
 
+TEST_CASE("neutral-imbalance: hots of one leg add up as phasors") {
+    const std::string three =
+        house + branch("a", "1", 15, on_n) + branch("d", "5", 15, on_n) + branch("b", "3", 15, on_n) + both(10, 6);
+    const std::string d = "together = \"R\"\namps = 10\n";
+    CHECK(imbalance(three + reading("circuit:d", d)) == Lines{"neutral:N notice practice 53.8462 %, limit 50 %"});
+    CHECK(imbalance(three + reading("circuit:d", d + "power_factor = 0.6")) == Lines{});  // 17.9 A, not 20 A
+}
+
 TEST_CASE("neutral-imbalance: only readings of one moment, and of every hot") {
     CHECK(imbalance(two_legs + reading("circuit:a", "together = \"R\"\namps = 12") +
                     reading("circuit:b", "together = \"S\"\namps = 3")) == Lines{});

@@ -147,6 +147,8 @@ TEST_CASE("neutral-one-pole-guard: not a two-pole guard, not on a neutral of its
     CHECK(guarded(house + branch("a", "1", 20, "neutral = \"own\"", "guards = [\"arc\"]") +
                   branch("b", "3", 20, "neutral = \"own\"")) == Lines{});
     CHECK(guarded(house + branch("a", "1", 20, on_n, "guards = [\"arc\"]")) == Lines{});  // alone on N
+    CHECK(guarded(three_phase + branch("a", "1, 3", 20, on_n, "guards = [\"ground\"]") + branch("b", "5", 20, on_n)) ==
+          Lines{});  // two poles of the three
 }
 
 TEST_CASE("neutral-untraced: two hots and one neutral seen in one cable") {

@@ -132,6 +132,13 @@ TEST_CASE("load-over-rating: a reading within the meter's accuracy does not make
           Lines{"circuit:c warning required 20.55 A, limit 20 A"});
 }
 
+TEST_CASE("load-over-rating: of a reading and a calculation as severe the larger is told") {
+    CHECK(over(of_c("amps = 23") + reading("circuit:c", "amps = 22")) ==
+          Lines{"circuit:c warning required 23 A, limit 20 A"});
+    CHECK(over(of_c("amps = 22") + reading("circuit:c", "amps = 23")) ==
+          Lines{"circuit:c warning required 23 A, limit 20 A"});
+}
+
 TEST_CASE("load-over-rating: the largest motor beside other loads counts a quarter more") {
     const std::string pump = load("c", "amps = 10\nduty = \"motor\"");
     CHECK(over(c20 + pump + load("c", "amps = 8")) == Lines{"circuit:c warning required 20.5 A, limit 20 A"});

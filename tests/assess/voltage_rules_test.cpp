@@ -45,6 +45,13 @@ TEST_CASE("voltage-out-of-range: the utilization limits at outlets") {
     CHECK(range(at_outlet(126.5)) == Lines{"outlet:K notice advised 126.5 V, limit 126 V"});
 }
 
+TEST_CASE("voltage-out-of-range: a panel further in is judged as outlets are, a source as the service") {
+    const std::string sub = house + breaker("10, 12", 60) + "[[panel]]\nid = \"SUB\"\nfed_by = \"MAIN:10+12\"\n";
+    CHECK(range(sub + volts("panel:SUB/A", 110)) == Lines{});
+    CHECK(range(sub + volts("panel:SUB/A", 107)) == Lines{"panel:SUB notice advised 107 V, limit 108 V"});
+    CHECK(range(house + volts("source:utility/A", 110)) == Lines{"source:utility notice advised 110 V, limit 114 V"});
+}
+
 TEST_CASE("voltage-out-of-range: other nominal voltages in proportion") {
     CHECK(range(house + volts("panel:MAIN/AB", 252)) == Lines{});
     CHECK(range(house + volts("panel:MAIN/AB", 253)) == Lines{"panel:MAIN notice advised 253 V, limit 252 V"});

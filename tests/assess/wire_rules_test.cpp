@@ -78,6 +78,14 @@ TEST_CASE("wire-too-small: the next size up, but not where two receptacles hang 
     CHECK(small(wired(60, "6") + outlet("o", "c", "kind = \"lighting\"")) == Lines{});
 }
 
+TEST_CASE("wire-too-small: no next size up above 800 A") {
+    const auto sets = [](const std::string& size) {
+        return "size = \"" + size + "\", metal = \"cu\", insulation = \"THWN\", terminal_c = 75, sets = 3";
+    };
+    CHECK(small(service(800, sets("250"))) == Lines{});  // 765 A
+    CHECK(small(service(1000, sets("350"))) == Lines{"panel:MAIN warning required 1000 A, limit 930 A"});
+}
+
 TEST_CASE("wire-too-small: an ampacity that is a standard size is that size") {
     CHECK(small(wired(45, "8")) == Lines{"circuit:c warning required 45 A, limit 40 A"});
     CHECK(small(wired(40, "8")) == Lines{});
@@ -90,6 +98,11 @@ TEST_CASE("wire-too-small: heat and crowding take from the wire") {
     CHECK(small(wired(30, "10", nm + ", ambient_c = 50")) == Lines{});           // 40 x 0.82
     CHECK(small(wired(30, "10", nm + ", ambient_c = 66")) ==
           Lines{"circuit:c warning required 30 A, limit 25 A"});  // 40 x 0.58 is 23.2 A
+}
+
+TEST_CASE("wire-too-small: surroundings too hot for any current allow no device, not the smallest one") {
+    CHECK(small(wired(10, "14", "insulation = \"TW\", ambient_c = 70")) ==
+          Lines{"circuit:c warning required 10 A, limit 0 A"});
 }
 
 TEST_CASE("wire-too-small: a circuit on two breakers is judged by the larger") {
@@ -132,6 +145,16 @@ TEST_CASE("wire-too-small: horsepower makes a motor, a cooling load without name
     CHECK(small(wired(20, "12") + load("c", "duty = \"cooling\"")) == Lines{});
 }
 
+TEST_CASE("wire-too-small: a motor that states its minimum circuit ampacity asks for that, as it stands") {
+    const auto unit = [](const std::string& least) {
+        return load("c", "volts = 240\nduty = \"cooling\"\namps = 17\nmin_circuit_a = " + least);
+    };
+    CHECK(small(wired(30, "12") + unit("20")) == Lines{});
+    CHECK(small(wired(30, "14") + unit("12")) ==
+          Lines{"circuit:c caution required 17 A, limit 15 A"});  // never less than its own current
+    CHECK(small(wired(30, "12") + unit("21")) == Lines{"circuit:c caution required 21 A, limit 20 A"});
+}
+
 TEST_CASE("wire-too-small: equipment that states its largest device is held to that") {
     const std::string unit = load("c", "volts = 240\namps = 18\nmin_circuit_a = 19\nmax_device_a = 30");
     CHECK(small(wired(30, "12") + unit) == Lines{});
@@ -169,6 +192,8 @@ TEST_CASE("wire-too-small: feeders by 240.4, the main feeder of a dwelling by 31
     CHECK(small(fed(90, two_al)) == Lines{});
     CHECK(small(fed(100, two_al, "[[dwelling]]\nid = \"flat\"\npanels = [\"SUB\"]\n")) == Lines{});
     CHECK(small(fed(100, two_al, "[[dwelling]]\nid = \"flat\"\npanels = [\"SUB\", \"MAIN\"]\n")).size() == 1);
+    CHECK(small(fed(100, two_al, "[[dwelling]]\nid = \"flat\"\npanels = [\"SUB\", \"MAIN\"]\nstands_for = [8, 4]\n")) ==
+          Lines{});  // each a dwelling's own
     CHECK(small(fed(100, "size = \"3\", metal = \"cu\", insulation = \"THHN\"")) ==
           Lines{"panel:SUB notice required 100 A, limit 90 A"});  // 85 A, or 100 A at 75 °C
 }
