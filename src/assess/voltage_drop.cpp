@@ -182,16 +182,19 @@ std::optional<double> total_above(const Reckoned& all, std::size_t p) {
     const Survey& survey = all.network.survey();
     const Panel& panel = survey.panels[p];
     if (panel.fed_by.empty() || panel.transformer) return std::nullopt;
-    double worst = 0;
+    std::optional<double> worst;
     for (const std::string& feed : panel.fed_by) {
         const std::size_t b = survey.breakers.position(feed);
-        if (b >= survey.breakers.size()) continue;
+        if (b >= survey.breakers.size()) {
+            worst = std::max(worst.value_or(0), 0.0);  // a source adds nothing
+            continue;
+        }
         const std::size_t above = all.network.panel_of(b);
         if (above >= survey.panels.size()) return std::nullopt;
         const auto own = all.feeders[p].voltage_drop_percent;
         const auto further = all.feeders[above].total_drop_percent;
         if (!own || !further) return std::nullopt;
-        worst = std::max(worst, *own + *further);
+        worst = std::max(worst.value_or(*own + *further), *own + *further);
     }
     return worst;
 }
