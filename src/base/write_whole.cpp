@@ -66,7 +66,7 @@ std::string target_of(std::string path) {
         const ssize_t length = ::readlink(path.c_str(), target.data(), target.size());
         if (length < 0) fail(path);
         const std::string to(target.data(), static_cast<std::size_t>(length));
-        path = to.starts_with('/') ? to : folder_of(path) + "/" + to;
+        path = to.starts_with('/') ? to : folder_of(path).append("/").append(to);
     }
     return path;
 }
