@@ -77,6 +77,15 @@ struct Field {
     bool is_required = false;
     bool is_marked = false;  // the reader keeps its places for later checks
 
+private:
+    template <class Change>
+    constexpr Field with(Change change) const {
+        Field changed = *this;
+        change(changed);
+        return changed;
+    }
+
+public:
     // Written behind a key of a list: what sets it apart.
     constexpr Field required() const {
         return with([](Field& f) { f.is_required = true; });
@@ -104,14 +113,6 @@ struct Field {
     }
     constexpr Field either(std::string_view of_group, std::string_view but = {}) const {
         return with([=](Field& f) { f.group = of_group, f.beside = but; });
-    }
-
-private:
-    template <class Change>
-    constexpr Field with(Change change) const {
-        Field changed = *this;
-        change(changed);
-        return changed;
     }
 };
 

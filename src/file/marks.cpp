@@ -17,8 +17,9 @@ std::span<const Mark> Marks::of(std::string_view table, std::string_view key) co
 }
 
 std::span<const Mark> of_row(std::span<const Mark> marks, std::size_t row) {
-    const auto range = std::ranges::equal_range(marks, static_cast<std::uint32_t>(row), {}, &Mark::row);
-    return {range.begin(), range.end()};
+    const auto wanted = static_cast<std::uint32_t>(row);
+    return {std::ranges::lower_bound(marks, wanted, {}, &Mark::row),
+            std::ranges::upper_bound(marks, wanted, {}, &Mark::row)};
 }
 
 }  // namespace doorcard
