@@ -15,12 +15,14 @@ namespace {
 void sort_findings(const Network& network, std::vector<Finding>& findings) {
     using Key = std::tuple<Severity, std::size_t, int, std::string>;
     std::vector<std::pair<Key, std::size_t>> order;
+    order.reserve(findings.size());
     for (std::size_t i = 0; i < findings.size(); ++i) {
         const Standing at = standing(network, findings[i].of);
         order.push_back({{findings[i].severity, at.panel, at.space, findings[i].rule}, i});
     }
     std::ranges::sort(order);
     std::vector<Finding> sorted;
+    sorted.reserve(findings.size());
     for (const auto& [key, i] : order) sorted.push_back(std::move(findings[i]));
     findings = std::move(sorted);
 }

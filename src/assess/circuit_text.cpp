@@ -381,6 +381,7 @@ Message circuit_text(const Network& network, std::size_t circuit, const Detail& 
 
 std::vector<Message> distinct_texts(const Network& network, const std::vector<std::size_t>& circuits) {
     std::vector<Message> texts;
+    texts.reserve(circuits.size());
     for (const std::size_t circuit : circuits) texts.push_back(circuit_text(network, circuit));
     for (const Group& group : groups_alike(network, circuits, texts)) set_apart(network, circuits, group, texts);
     for (const Group& group : groups_alike(network, circuits, texts))

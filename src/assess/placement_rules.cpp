@@ -104,6 +104,7 @@ void judge_outlet(const Reckoned& all, std::size_t o, std::vector<Finding>& find
                 if (std::ranges::find(circuits, c) == circuits.end()) circuits.push_back(c);
     if (circuits.size() < 2) return;
     std::vector<Message::Part> names;
+    names.reserve(circuits.size());
     for (const std::size_t c : circuits) names.emplace_back(circuit_name(network, c));
     findings.push_back(double_feed(all, {ThingKind::outlet, o},
                                    {tr("Outlet {0} is fed by {1} at once: live until all of them are off"),

@@ -47,6 +47,7 @@ const std::vector<const Reading*>& Readings::of(ThingKind kind, const std::strin
 
 std::vector<std::size_t> Readings::moments_with(const std::vector<const Reading*>& readings) const {
     std::vector<std::size_t> found;
+    found.reserve(readings.size());
     for (const Reading* reading : readings) found.push_back(moment_of_.at(reading));
     std::sort(found.begin(), found.end());
     found.erase(std::unique(found.begin(), found.end()), found.end());

@@ -78,6 +78,7 @@ Message circuit_name(const Network& network, std::size_t circuit) {
 
 Message breaker_names(const Network& network, const std::vector<std::size_t>& breakers) {
     std::vector<Message::Part> names;
+    names.reserve(breakers.size());
     for (const std::size_t b : breakers) names.emplace_back(breaker_name(network, b));
     return and_list(std::move(names));
 }

@@ -17,9 +17,9 @@ std::span<const Mark> Marks::of(std::string_view table, std::string_view key) co
 }
 
 std::span<const Mark> of_row(std::span<const Mark> marks, std::size_t row) {
-    const auto number = static_cast<std::uint32_t>(row);
-    const auto begin = std::ranges::lower_bound(marks, number, {}, &Mark::row);
-    return {begin, std::ranges::upper_bound(begin, marks.end(), number, {}, &Mark::row)};
+    const auto wanted = static_cast<std::uint32_t>(row);
+    return {std::ranges::lower_bound(marks, wanted, {}, &Mark::row),
+            std::ranges::upper_bound(marks, wanted, {}, &Mark::row)};
 }
 
 }  // namespace doorcard

@@ -6,6 +6,29 @@
 #include "network/network_body.hpp"
 
 namespace doorcard {
+namespace {
+
+const std::string& id_of(const Survey& survey, Thing thing) {
+    static const std::string none;
+    switch (thing.kind) {
+        case ThingKind::source:
+            return survey.sources[thing.index].id;
+        case ThingKind::panel:
+            return survey.panels[thing.index].id;
+        case ThingKind::breaker:
+            return survey.breakers[thing.index].id;
+        case ThingKind::circuit:
+            return survey.circuits[thing.index].id;
+        case ThingKind::outlet:
+            return survey.outlets[thing.index].id;
+        case ThingKind::load:
+            return survey.loads[thing.index].id;
+        default:
+            return none;
+    }
+}
+
+}  // namespace
 
 Network::Network(std::shared_ptr<const Body> body) : body_(std::move(body)) {}
 
@@ -60,6 +83,20 @@ std::vector<Thing> Network::downstream_of(Thing thing) const {
     std::vector<Thing> found = body_->graph->downstream(std::span(&thing, 1), {});
     std::erase(found, thing);
     return found;
+}
+
+Carried Network::carried_by(const Feed& feed) const {
+    Carried carried;
+    for (const Thing& thing : body_->graph->downstream(std::span(&feed.to, 1), {}))
+        if (thing.kind == ThingKind::load) carried.loads.push_back(thing.index);
+    const auto is_of = [&](const Address& of, Thing end) {
+        return of.kind == end.kind && of.id == id_of(survey(), end);
+    };
+    for (std::size_t r = 0; r < survey().readings.size(); ++r) {
+        const Address& of = survey().readings[r].of;
+        if (is_of(of, feed.from) || is_of(of, feed.to)) carried.readings.push_back(r);
+    }
+    return carried;
 }
 
 std::vector<Thing> Network::fed_twice() const {

@@ -25,6 +25,13 @@ struct Feed {
     const Wire* conductors = nullptr;
 };
 
+/// What a feed carries: the nameplate loads that hang below it, and the readings taken where it begins or ends;
+/// positions in the survey's tables.
+struct Carried {
+    std::vector<std::size_t> loads;
+    std::vector<std::size_t> readings;
+};
+
 /// A hot: one breaker on one leg.
 struct Hot {
     std::size_t breaker = 0;
@@ -76,6 +83,7 @@ public:
 
     // --- questions to the graph
     const std::vector<Feed>& feeds() const;
+    Carried carried_by(const Feed&) const;
     /// Panels, each before all that it feeds.
     const std::vector<std::size_t>& panels_from_the_top() const;
     /// All that has no way left from any source or unfed panel once these devices are open, in the order of kinds and

@@ -25,7 +25,7 @@ constexpr double small_handle = 8.2;
 
 Frame small_frame(double x, double middle, double width = small_handle) { return {x, middle - 2.2, width, 4.4}; }
 
-Sign both_handles(const CardContent& card, Handle handle, const std::string& words) {
+Sign both_handles(const CardContent& card, const Handle& handle, const std::string& words) {
     const bool single = card.plan.columns.single;
     const double width = handle.state == HandleState::off ? 10.6 : small_handle;  // the word in it must be read
     const std::string off = card.words(tr("OFF"));

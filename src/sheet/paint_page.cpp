@@ -52,6 +52,7 @@ private:
 
     void stroke(double width, const Ink& ink, const std::vector<double>& dashes) const {
         std::vector<double> points;
+        points.reserve(dashes.size());
         for (const double dash : dashes) points.push_back(pt(dash));
         cairo_set_dash(cairo_, points.data(), static_cast<int>(points.size()), 0);
         cairo_set_line_width(cairo_, pt(width));

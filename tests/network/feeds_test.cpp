@@ -165,3 +165,18 @@ TEST_CASE("feeds carry their conductors") {
             sizes.push_back(feed.conductors ? feed.conductors->size.value_or("") : "not known");
     CHECK(sizes == Lines{"2/0", "12", "not known"});
 }
+
+TEST_CASE("feeds carry the nameplates below them and the readings at their ends") {
+    const Network network = network_of(survey_of(
+        house + "[[reading]]\nof = \"circuit:kitchen\"\namps = 4.0\n[[reading]]\nof = \"circuit:hall\"\namps = 1.0\n"));
+    const Thing breaker = thing_named(network, "breaker:MAIN:1");
+    const Thing circuit = thing_named(network, "circuit:kitchen");
+    for (const Feed& feed : network.feeds()) {
+        if (feed.from != breaker || feed.to != circuit) continue;
+        CHECK(network.carried_by(feed).loads == std::vector<std::size_t>{0, 1});
+        CHECK(network.carried_by(feed).readings == std::vector<std::size_t>{0});
+    }
+    const Thing bench = thing_named(network, "circuit:bench");
+    for (const Feed& feed : network.feeds())
+        if (feed.to == bench) CHECK(network.carried_by(feed).loads.empty());
+}
