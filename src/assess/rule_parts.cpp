@@ -34,25 +34,7 @@ std::optional<Excess> worst_excess(Severity severity, std::optional<Amperes> mea
     return outweighs ? read : worst;
 }
 
-Address address_of(const Network& network, Thing thing) {
-    const Survey& survey = network.survey();
-    switch (thing.kind) {
-        case ThingKind::source:
-            return {thing.kind, survey.sources[thing.index].id, ""};
-        case ThingKind::panel:
-            return {thing.kind, survey.panels[thing.index].id, ""};
-        case ThingKind::breaker:
-            return {thing.kind, survey.breakers[thing.index].id, ""};
-        case ThingKind::circuit:
-            return {thing.kind, survey.circuits[thing.index].id, ""};
-        case ThingKind::outlet:
-            return {thing.kind, survey.outlets[thing.index].id, ""};
-        case ThingKind::load:
-            return {thing.kind, survey.loads[thing.index].id, ""};
-        default:
-            return {ThingKind::survey, "", ""};
-    }
-}
+Address address_of(const Network& network, Thing thing) { return {thing.kind, id_of(network.survey(), thing), ""}; }
 
 std::string breaker_name(const Network& network, std::size_t breaker) {
     const Breaker& given = network.survey().breakers[breaker];

@@ -6,8 +6,6 @@
 #include "network/network_body.hpp"
 
 namespace doorcard {
-namespace {
-
 const std::string& id_of(const Survey& survey, Thing thing) {
     static const std::string none;
     switch (thing.kind) {
@@ -27,8 +25,6 @@ const std::string& id_of(const Survey& survey, Thing thing) {
             return none;
     }
 }
-
-}  // namespace
 
 Network::Network(std::shared_ptr<const Body> body) : body_(std::move(body)) {}
 

@@ -18,6 +18,9 @@ struct Thing {
     auto operator<=>(const Thing&) const = default;
 };
 
+/// The id of a thing; empty for a kind that is no vertex.
+const std::string& id_of(const Survey&, Thing);
+
 /// 'Feeds': an edge of the network, with the conductors where they are known (null else).
 struct Feed {
     Thing from;

@@ -10,25 +10,9 @@ namespace doorcard {
 
 /// Names of things, in the order given: "breaker:P:1", "load:toaster".
 inline Lines names(const Network& network, const std::vector<Thing>& things) {
-    const Survey& survey = network.survey();
-    const auto id = [&](const Thing& thing) -> std::string {
-        switch (thing.kind) {
-            case ThingKind::source:
-                return survey.sources[thing.index].id;
-            case ThingKind::panel:
-                return survey.panels[thing.index].id;
-            case ThingKind::breaker:
-                return survey.breakers[thing.index].id;
-            case ThingKind::circuit:
-                return survey.circuits[thing.index].id;
-            case ThingKind::outlet:
-                return survey.outlets[thing.index].id;
-            default:
-                return survey.loads[thing.index].id;
-        }
-    };
     Lines found;
-    for (const Thing& thing : things) found.push_back(std::string(name_of(thing.kind)) + ":" + id(thing));
+    for (const Thing& thing : things)
+        found.push_back(std::string(name_of(thing.kind)) + ":" + id_of(network.survey(), thing));
     return found;
 }
 
