@@ -35,6 +35,7 @@ struct Measure {
 // Findings make `check` exit with 1: that is no failure.
 Measure run(const Command& command, const fs::path& output = "/dev/null") {
     const auto began = std::chrono::steady_clock::now();
+    std::fflush(stdout);  // or the child says it again
     const pid_t child = fork();
     if (child == 0) become(command, output);
     int status = 0;
