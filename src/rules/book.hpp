@@ -79,6 +79,7 @@ private:
 /// Reads one text of tables over `base`; an id that stands in both is the text's from then on. No citation, no load:
 /// every complaint has its line and column. Layout (docs/sources.md): `[book] editions` (absent: any edition),
 /// `[[table]] id title unit source columns rows`, `[[fact]] id title value unit source`, `[[rule]] id source`.
+/// The standard "NEC" is cited with the year of the edition.
 /// Refuses: a text that is not for this edition, unknown and missing keys, ids that are not kebab-case or stand twice,
 /// rows of another length than the columns or with text and numbers in one column, numbers that are not finite.
 Outcome<RuleBook> read_book(std::string_view edition, std::string_view text, RuleBook base = {});

@@ -132,8 +132,12 @@ private:
         }
         known_keys(cited, {"standard", "place"});
         std::string standard = text(cited, "standard");
+        if (standard == "NEC") standard += " " + year();
         return {std::move(standard), text(cited, "place"), false};
     }
+
+    /// "2023" of the edition "NEC-2023": a text for several editions cites "NEC" alone.
+    std::string year() const { return book_.edition_.substr(book_.edition_.rfind('-') + 1); }
 
     std::vector<std::string> read_columns(const toml::table& entry) {
         std::vector<std::string> columns;
