@@ -35,7 +35,7 @@ struct Draft {
 /// How a table of the file is written: `[name]`, `[[name]]`, or either.
 enum class Shape { one, many, one_or_many };
 
-/// A table of the survey file and its keys.
+/// A table of the survey file and its keys: how its entries are got at while a file is read, and in a survey.
 struct KeyTable {
     std::string_view name;
     Shape shape;
@@ -43,6 +43,8 @@ struct KeyTable {
     FieldList keys;
     void (*make_rows)(Draft&, std::size_t count);
     void* (*row)(Draft&, std::size_t index);
+    std::size_t (*count)(const Survey&);
+    const void* (*thing)(const Survey&, std::size_t index);
 
     std::string header() const;  ///< "[[breaker]]", "[survey]"
 };
