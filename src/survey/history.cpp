@@ -6,7 +6,7 @@
 namespace doorcard {
 namespace {
 
-std::optional<std::string> last_name(const std::vector<Step>& steps) {
+std::optional<Message> last_name(const std::vector<Step>& steps) {
     if (steps.empty()) return std::nullopt;
     return steps.back().name;
 }
@@ -23,13 +23,13 @@ Survey take_step(std::vector<Step>& from, std::vector<Step>& to, Survey now) {
 
 }  // namespace
 
-void History::add(std::string name, Survey before) {
+void History::add(Message name, Survey before) {
     past_.push_back({std::move(name), std::move(before)});
     future_.clear();
 }
 
-std::optional<std::string> History::undo_name() const { return last_name(past_); }
-std::optional<std::string> History::redo_name() const { return last_name(future_); }
+std::optional<Message> History::undo_name() const { return last_name(past_); }
+std::optional<Message> History::redo_name() const { return last_name(future_); }
 Survey History::undo(Survey now) { return take_step(past_, future_, std::move(now)); }
 Survey History::redo(Survey now) { return take_step(future_, past_, std::move(now)); }
 

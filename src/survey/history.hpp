@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 #include <optional>
-#include <string>
 #include <vector>
 
+#include "base/message.hpp"
 #include "survey/survey.hpp"
 
 namespace doorcard {
@@ -11,7 +11,7 @@ namespace doorcard {
 /// An edit that was made: its name ('move breaker 5 to 9') and the survey as it was before (in `past`) or after (in
 /// `future`). Surveys share their tables, so that a step costs what it changed.
 struct Step {
-    std::string name;
+    Message name;
     Survey survey;
 };
 
@@ -19,10 +19,10 @@ struct Step {
 class History {
 public:
     /// `name` has led from `before` to another survey; what was undone can no longer be done again.
-    void add(std::string name, Survey before);
+    void add(Message name, Survey before);
     /// Names of what the next undo and redo would do; nullopt where there is nothing.
-    std::optional<std::string> undo_name() const;
-    std::optional<std::string> redo_name() const;
+    std::optional<Message> undo_name() const;
+    std::optional<Message> redo_name() const;
     /// Gives the survey before the last edit, and keeps `now` for a redo; `now` itself where there is nothing to undo.
     Survey undo(Survey now);
     Survey redo(Survey now);
