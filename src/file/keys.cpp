@@ -6,8 +6,31 @@
 #include <algorithm>
 #include <vector>
 
+#include "survey/each_table.hpp"
+
 namespace doorcard {
 namespace {
+
+/// Rows changed by `change` in place of those that are there.
+template <auto Of, class Change>
+void with_rows(Survey& survey, Change change) {
+    auto rows = (survey.*Of).rows();
+    change(rows);
+    survey.*Of = typename OwnerOf<decltype(Of)>::value(std::move(rows));
+}
+
+template <auto Of>
+void alter_row(Survey& survey, std::size_t index, const std::function<void(void*)>& change) {
+    with_rows<Of>(survey, [&](auto& rows) { change(&rows[index]); });
+}
+template <auto Of>
+void add_row(Survey& survey) {
+    with_rows<Of>(survey, [](auto& rows) { rows.emplace_back(); });
+}
+template <auto Of>
+void erase_row(Survey& survey, std::size_t index) {
+    with_rows<Of>(survey, [&](auto& rows) { rows.erase(rows.begin() + static_cast<std::ptrdiff_t>(index)); });
+}
 
 template <auto Rows, auto Of>
 KeyTable many(std::string_view name, std::string_view meaning, FieldList keys, Shape shape = Shape::many) {
@@ -18,7 +41,10 @@ KeyTable many(std::string_view name, std::string_view meaning, FieldList keys, S
             [](Draft& draft, std::size_t count) { (draft.*Rows).resize(count); },
             [](Draft& draft, std::size_t index) -> void* { return &(draft.*Rows)[index]; },
             [](const Survey& survey) { return (survey.*Of).size(); },
-            [](const Survey& survey, std::size_t index) -> const void* { return &(survey.*Of)[index]; }};
+            [](const Survey& survey, std::size_t index) -> const void* { return &(survey.*Of)[index]; },
+            &alter_row<Of>,
+            &add_row<Of>,
+            &erase_row<Of>};
 }
 
 template <auto Thing, auto Of>
@@ -30,7 +56,10 @@ KeyTable one(std::string_view name, std::string_view meaning, FieldList keys) {
             [](Draft& draft, std::size_t) { (draft.*Thing).emplace(); },
             [](Draft& draft, std::size_t) -> void* { return &*(draft.*Thing); },
             [](const Survey& survey) -> std::size_t { return survey.*Of ? 1 : 0; },
-            [](const Survey& survey, std::size_t) -> const void* { return &*(survey.*Of); }};
+            [](const Survey& survey, std::size_t) -> const void* { return &*(survey.*Of); },
+            [](Survey& survey, std::size_t, const std::function<void(void*)>& change) { change(&*(survey.*Of)); },
+            [](Survey& survey) { (survey.*Of).emplace(); },
+            [](Survey& survey, std::size_t) { (survey.*Of).reset(); }};
 }
 
 KeyTable heading() {
@@ -41,7 +70,10 @@ KeyTable heading() {
             [](Draft&, std::size_t) {},
             [](Draft& draft, std::size_t) -> void* { return &draft.heading; },
             [](const Survey&) -> std::size_t { return 1; },
-            [](const Survey& survey, std::size_t) -> const void* { return &survey.heading; }};
+            [](const Survey& survey, std::size_t) -> const void* { return &survey.heading; },
+            [](Survey& survey, std::size_t, const std::function<void(void*)>& change) { change(&survey.heading); },
+            [](Survey&) {},
+            [](Survey& survey, std::size_t) { survey.heading = {}; }};
 }
 
 std::vector<KeyTable> make_tables() {
@@ -170,6 +202,20 @@ std::span<const KeyTable> all_tables() {
     return tables;
 }
 
-const KeyTable& table_named(std::string_view name) { return *std::ranges::find(all_tables(), name, &KeyTable::name); }
+const KeyTable& table_named(std::string_view name) { return *find_table(name); }
+
+const KeyTable* find_table(std::string_view name) {
+    const auto found = std::ranges::find(all_tables(), name, &KeyTable::name);
+    return found == all_tables().end() ? nullptr : &*found;
+}
+
+std::string_view id_of(const Survey& survey, const KeyTable& table, std::size_t row) {
+    std::string_view id;
+    each_table([&](std::string_view name, auto member) {
+        if constexpr (requires { (survey.*member)[row].id; })
+            if (name == table.name) id = (survey.*member)[row].id;
+    });
+    return id;
+}
 
 }  // namespace doorcard

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
+#include <functional>
+
 #include "file/field.hpp"
 
 namespace doorcard {
@@ -45,13 +47,21 @@ struct KeyTable {
     void* (*row)(Draft&, std::size_t index);
     std::size_t (*count)(const Survey&);
     const void* (*thing)(const Survey&, std::size_t index);
+    void (*alter)(Survey&, std::size_t index, const std::function<void(void*)>& change);
+    void (*add)(Survey&);  ///< an entry without keys, behind the others
+    void (*erase)(Survey&, std::size_t index);
 
     std::string header() const;  ///< "[[breaker]]", "[survey]"
 };
 
+/// What the entries of a table are named by; empty where they have no id.
+std::string_view id_of(const Survey&, const KeyTable&, std::size_t row);
+
 /// All tables, in the order of the contract.
 std::span<const KeyTable> all_tables();
 const KeyTable& table_named(std::string_view name);
+/// Null where there is no such table.
+const KeyTable* find_table(std::string_view name);
 
 // The lists, by noun.
 FieldList survey_keys();
