@@ -100,8 +100,11 @@ public:
     void operator()(std::uint32_t kinds, const char* key, Ids& ids) {
         keep(ids, [&](std::string& id) { return (*this)(kinds, key, id); });
     }
+    /// A list that loses its last name is absent: an empty one would say that somebody looked.
     void operator()(std::uint32_t kinds, const char* key, std::optional<Ids>& ids) {
-        if (ids) (*this)(kinds, key, *ids);
+        if (!ids || ids->empty()) return;
+        (*this)(kinds, key, *ids);
+        if (ids->empty()) ids.reset();
     }
     void operator()(std::uint32_t kinds, const char* key, std::optional<std::string>& id) {
         if (id && !(*this)(kinds, key, *id)) id.reset();
@@ -117,7 +120,9 @@ public:
         if (text && !(*this)(within, key, *text)) text.reset();
     }
     void operator()(Within within, const char* key, std::optional<Ids>& texts) {
-        if (texts) keep(*texts, [&](std::string& text) { return (*this)(within, key, text); });
+        if (!texts || texts->empty()) return;
+        keep(*texts, [&](std::string& text) { return (*this)(within, key, text); });
+        if (texts->empty()) texts.reset();
     }
     void operator()(const char* key, std::optional<Address>& of) {
         if (of && !(*this)(named_by(of->kind), key, of->id)) of.reset();

@@ -16,12 +16,12 @@ std::string places_words(const Survey& survey, const std::vector<Reference>& ref
     return words;
 }
 
-/// A dwelling whose panels are counted one by one cannot lose one of them without a new count.
-const Dwelling* counted_dwelling(const Survey& survey, const std::vector<Reference>& references) {
-    for (const Reference& reference : references)
-        if (reference.table == "dwelling" && survey.dwellings[reference.row].stands_for)
-            return &survey.dwellings[reference.row];
-    return nullptr;
+/// A floor area that was of one panel would be of the whole premises without it: that is for a person to say.
+const Reference* area_of(const std::vector<Reference>& references) {
+    const auto found = std::ranges::find_if(references, [](const Reference& reference) {
+        return reference.table == "dwelling" || reference.table == "occupancy";
+    });
+    return found == references.end() ? nullptr : &*found;
 }
 
 /// The breakers that go because the panel which they sit in goes.
@@ -48,9 +48,9 @@ Outcome<Survey> without_mentions(Survey survey, std::uint32_t kinds, const std::
     if (mentions == Mentions::refuse && !references.empty())
         return refused(fmt::format("\"{}\" is named by {}", id, places_words(survey, references)),
                        "take it out there first, or take them along");
-    if (const Dwelling* dwelling = counted_dwelling(survey, references))
-        return refused(fmt::format("dwelling \"{}\" counts the units of panel \"{}\"", dwelling->id, id),
-                       "mend its \"panels\" and \"stands_for\" first");
+    if (const Reference* area = area_of(references))
+        return refused(fmt::format("the area of {} is that of \"{}\"", entry_words(survey, *area), id),
+                       "name another panel there, or take that entry out first");
     if (kinds == named_panel)
         for (const std::string& breaker : breakers_in(survey, id)) {
             auto without = without_mentions(std::move(survey), named_breaker, breaker, Mentions::take_along);
