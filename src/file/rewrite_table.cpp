@@ -5,6 +5,7 @@
 
 #include <algorithm>
 
+#include "file/rewrite_survey.hpp"
 #include "file/splice_list.hpp"
 #include "file/write_value.hpp"
 
@@ -113,11 +114,16 @@ void TableRewriter::change_keys(const KeyTable& table, EntryScope scope, std::si
     rewrite_keys(splices_, outline_, scope, table.keys, table.thing(before_, before), table.thing(after_, after));
 }
 
+void TableRewriter::demand_entries(const KeyTable& table, std::size_t count) const {
+    if (count != table.count(before_)) throw NotWhatWasMeant("the text is not that of the survey before the edit");
+}
+
 // --- entries under headers
 
 void TableRewriter::rewrite_headed(const KeyTable& table, const TableDifference& difference) {
     static const std::vector<std::vector<std::size_t>> none;
     const auto& entries = headed(table) ? *headed(table) : none;
+    demand_entries(table, entries.size());
     if (entries.size() == 1 && outline_.sections[entries[0].front()].path.size() > 1) return rewrite_anew(table);
     const bool is_single = entries.size() == 1 && !outline_.sections[entries[0].front()].is_list;
     if (is_single && difference.was.size() > 1) make_headers_lists(table);
@@ -218,6 +224,7 @@ std::string TableRewriter::new_entry(const KeyTable& table, std::size_t row) con
 
 void TableRewriter::rewrite_listed(const KeyTable& table, const TableDifference& difference, const Statement& list) {
     const std::vector<Span> items = TomlScan(text_).items_of(list.value);
+    demand_entries(table, items.size());
     for (const std::size_t row : difference.changed)
         change_keys(table, scope_of_braces(text_, items[*difference.was[row]]), *difference.was[row], row);
     const std::vector<bool> stays = staying(difference.was);

@@ -41,6 +41,7 @@ private:
     std::string blank_lines(const KeyTable&) const;
     LineStyle style_near(const KeyTable&) const;
     void make_headers_lists(const KeyTable&);
+    void demand_entries(const KeyTable&, std::size_t count) const;
 
     Splices& splices_;
     std::string_view text_;

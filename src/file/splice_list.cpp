@@ -11,7 +11,8 @@ public:
     ListSplicer(Splices& splices, Span list, const std::vector<Span>& items)
         : splices_(splices), text_(splices.text()), scan_(text_), list_(list), items_(items) {}
 
-    void make(const std::vector<WantedItem>& wanted) {
+    void make(std::vector<WantedItem> wanted) {
+        put_in_place(wanted);
         std::vector<bool> kept(items_.size());
         std::optional<std::size_t> last;
         for (const WantedItem& item : wanted)
@@ -32,6 +33,21 @@ public:
     }
 
 private:
+    /// Between elements that stay, as many new ones as old ones that go: each takes the place of one.
+    void put_in_place(std::vector<WantedItem>& wanted) {
+        std::size_t next_old = 0;
+        for (std::size_t begin = 0, end = 0; begin < wanted.size(); begin = end + 1, next_old = *wanted[end].kept + 1) {
+            for (end = begin; end < wanted.size() && !wanted[end].kept;) ++end;
+            const std::size_t old_end = end < wanted.size() ? *wanted[end].kept : items_.size();
+            if (end - begin == old_end - next_old)
+                for (std::size_t i = begin; i < end; ++i) {
+                    splices_.replace(items_[next_old + i - begin], wanted[i].text);
+                    wanted[i].kept = next_old + i - begin;
+                }
+            if (end == wanted.size()) break;
+        }
+    }
+
     /// The text between two elements, as at the element given: a line of its own, or a blank.
     std::string gap_before(std::size_t item) const {
         if (!begins_line(item)) return " ";
