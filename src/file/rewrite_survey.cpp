@@ -36,7 +36,8 @@ std::string spliced(std::string_view text, const Survey& before, const Survey& a
     if (text.ends_with('\n')) return spliced_lines(text, before, after, changes);
     const std::string_view newline = newline_of(text);
     std::string result = spliced_lines(std::string(text).append(newline), before, after, changes);
-    if (result.ends_with(newline)) result.resize(result.size() - newline.size());
+    for (const char end : {'\n', '\r'})
+        if (result.ends_with(end)) result.pop_back();
     return result;
 }
 

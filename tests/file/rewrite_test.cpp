@@ -73,6 +73,11 @@ TEST_CASE("rewrite: a new key stands behind the last, in the file's newlines, in
           "format=1\n[survey]\ntitle=\"x\"\nbuilt=1978");
 }
 
+TEST_CASE("rewrite: a text of both kinds of newlines that ends without one") {
+    CHECK(changed("format = 1\n[survey]\r\ntitle = \"x\"", [](Survey& s) { s.heading.title.reset(); }) ==
+          "format = 1\n[survey]");
+}
+
 TEST_CASE("rewrite: a key that goes takes its line") {
     CHECK(changed(head + "[survey]\ntitle = \"\"\"\na\n[[b]]\n# c\n\"\"\" # gone\n# stays\nbuilt = 1978\n",
                   [](Survey& s) { s.heading.title.reset(); }) == head + "[survey]\n# stays\nbuilt = 1978\n");

@@ -44,6 +44,14 @@ bool reads_as(const std::string& text, const Survey& survey) {
     return read && read->survey == survey;
 }
 
+/// Tells both texts where the second does not read as what was meant.
+void demand_reads(const std::string& text, const Survey& survey, const char* what, const std::string& before) {
+    if (reads_as(text, survey)) return;
+    const auto read = read_survey({"fuzz", text});
+    const std::string complaint = read ? "another survey" : complaint_line("result", read.error().front());
+    demand(false, what, complaint + "\n--- before\n" + before + "\n--- after\n" + text);
+}
+
 class Editor {
 public:
     explicit Editor(const std::string& text) : random_(std::hash<std::string>{}(text)) {}
@@ -126,17 +134,17 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     if (!read) return 0;
     const Survey& before = read->survey;
     demand(rewrite(text, before, before) == text, "nothing changed is the same bytes", text);
-    demand(reads_as(plain_text(before), before), "what is written reads back", text);
-    demand(reads_as(spliced(text, before, Survey{}), Survey{}), "all of it taken out", text);
+    demand_reads(plain_text(before), before, "what is written reads back", text);
+    demand_reads(spliced(text, before, Survey{}), Survey{}, "all of it taken out", text);
     Editor editor(text);
     for (int i = 0; i < 3; ++i) {
         const Survey after = editor.changed(before);
         if (reads_as(plain_text(after), after))
-            demand(reads_as(spliced(text, before, after), after), "an edit says what was meant", text);
+            demand_reads(spliced(text, before, after), after, "an edit says what was meant", text);
     }
     if (const auto after = editor.edited(before)) {
-        demand(reads_as(plain_text(*after), *after), "an edit keeps the laws of the file", text);
-        demand(reads_as(spliced(text, before, *after), *after), "an edit of a noun says what was meant", text);
+        demand_reads(plain_text(*after), *after, "an edit keeps the laws of the file", text);
+        demand_reads(spliced(text, before, *after), *after, "an edit of a noun says what was meant", text);
     }
     return 0;
 }

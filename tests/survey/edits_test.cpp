@@ -145,7 +145,9 @@ TEST_CASE("edits: two breakers change places, and what names one names it where 
     CHECK(swapped.breakers[0].tied_with == Ids{"M:1"});
     CHECK(swapped.breakers[1].id == "M:1");
     CHECK(swapped.circuits[0].breakers == Ids{"M:3"});
+    CHECK(swapped.readings[0].of.text() == "breaker:M:3/A");
     CHECK(swapped.readings[0].volts_to.contains("breaker:M:1"));
+    CHECK(after(swap_breakers("M:3", "M:1"), survey).readings[0].volts_to.contains("breaker:M:1"));
     CHECK(after(swap_breakers("M:1", "M:3"), swapped).circuits[0].breakers == Ids{"M:1"});
     CHECK(refusal(swap_breakers("M:1", "M:2+4")) == "\"M:1\" and \"M:2+4\" do not have as many spaces");
     CHECK(refusal(swap_breakers("M:1", "M:9")) == "there is no breaker \"M:9\"");

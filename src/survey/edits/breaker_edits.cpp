@@ -50,7 +50,7 @@ void rename_breaker(Survey& survey, const std::string& before, const std::string
 }
 
 /// A word that no id can be, for while two things change places.
-const std::string between = "/";
+const std::string between = "\x01";
 
 void put(Survey& survey, const std::string& id, const BreakerPlace& to) {
     auto rows = survey.breakers.rows();
