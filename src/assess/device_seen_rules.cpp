@@ -77,15 +77,12 @@ void judge_tandem(const Reckoned& all, std::size_t b, std::vector<Finding>& find
 
 /// The lower voltage of a slash marking: 120 of "120/240"; nullopt for a straight one.
 std::optional<double> lower_of_slash(const std::string& marking) {
-    if (marking.find('/') == std::string::npos) return std::nullopt;
-    double low = 0;
-    const auto read = std::from_chars(marking.data(), marking.data() + marking.size(), low);
-    if (read.ec != std::errc()) return std::nullopt;
-    double other = 0;
-    const std::size_t after = marking.find_first_of("0123456789", marking.find('/'));
-    if (after == std::string::npos) return std::nullopt;
-    std::from_chars(marking.data() + after, marking.data() + marking.size(), other);
-    return std::min(low, other);
+    const std::size_t slash = marking.find('/');
+    if (slash == std::string::npos) return std::nullopt;
+    double first = 0, second = 0;
+    std::from_chars(marking.data(), marking.data() + slash, first);
+    std::from_chars(marking.data() + slash + 1, marking.data() + marking.size(), second);
+    return std::min(first, second);
 }
 
 void judge_slash(const Reckoned& all, std::size_t b, std::vector<Finding>& findings) {
