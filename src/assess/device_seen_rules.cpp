@@ -108,6 +108,12 @@ void judge_slash(const Reckoned& all, std::size_t b, std::vector<Finding>& findi
     findings.push_back(std::move(finding));
 }
 
+/// A guard of 4 to 6 mA does for one of 30 mA, not the other way.
+bool stands_for(const std::vector<Guard>& guards, Guard guard) {
+    return std::ranges::any_of(
+        guards, [&](Guard has) { return has == guard || (guard == Guard::equipment_ground && has == Guard::ground); });
+}
+
 void judge_test_button(const Reckoned& all, std::size_t b, std::vector<Finding>& findings) {
     const Breaker& breaker = all.network.survey().breakers[b];
     if (!breaker.tested || breaker.tested->trips != false) return;
@@ -117,7 +123,9 @@ void judge_test_button(const Reckoned& all, std::size_t b, std::vector<Finding>&
         tr("Take the circuit out of use until it is replaced by one of the same rating with the same guards; never by "
            "a "
            "plain one. A test counts only with the breaker on and its bus live."));
-    finding.sources = {all.book.cite("nec-110-3-b"), all.book.cite("ul-943"), all.book.cite("ul-1699")};
+    finding.sources = {all.book.cite("nec-110-3-b")};
+    if (breaker.guards && stands_for(*breaker.guards, Guard::ground))
+        finding.sources.push_back(all.book.cite("ul-943"));
     findings.push_back(std::move(finding));
 }
 
@@ -155,12 +163,6 @@ GuardLog guard_log(const Network& network, std::size_t b) {
         log.now = trial.new_guards;
     }
     return log;
-}
-
-/// A guard of 4 to 6 mA does for one of 30 mA, not the other way.
-bool stands_for(const std::vector<Guard>& guards, Guard guard) {
-    return std::ranges::any_of(
-        guards, [&](Guard has) { return has == guard || (guard == Guard::equipment_ground && has == Guard::ground); });
 }
 
 void judge_bypass(const Reckoned& all, std::size_t b, std::vector<Finding>& findings) {
