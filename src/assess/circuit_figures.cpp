@@ -111,10 +111,10 @@ void reckon_circuits(Reckoned& all) {
     }
 }
 
-Reckoned reckon(const Network& network, const RuleBook& book, const Readings& readings) {
+Reckoned reckon(const Network& network, const RuleBook& book, const Readings& readings, const KnownTotals& known) {
     Reckoned all{network, book, readings, place_loads(network, book)};
     reckon_circuits(all);
-    reckon_panels(all);
+    reckon_panels(all, known);
     reckon_neutrals(all);
     reckon_voltage_drops(all);
     return all;
