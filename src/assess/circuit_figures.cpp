@@ -9,10 +9,6 @@
 namespace doorcard {
 namespace {
 
-void note_assumed_level(Reckoned& all, const Measured& measured, const std::string& of) {
-    if (measured.sustained_from_amps) all.assumed.push_back({of, "amps_min", "amps"});
-}
-
 Measured measured_of(const Reckoned& all, ThingKind kind, const std::string& id) {
     Measured found;
     for (const Reading* reading : all.readings.of(kind, id))
@@ -105,7 +101,6 @@ void reckon_circuits(Reckoned& all) {
         Measured measured = measured_of(all, ThingKind::circuit, survey.circuits[c].id);
         for (const std::size_t b : network.breakers_of(c))
             if (network.circuits_on(b).size() == 1) measured.take(all.measured_breakers[b]);
-        note_assumed_level(all, measured, Address{ThingKind::circuit, survey.circuits[c].id, ""}.text());
         all.measured.push_back(measured);
         all.circuits.push_back(figures_of(all, c));
     }

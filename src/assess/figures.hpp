@@ -25,7 +25,6 @@ struct Reckoned {
     std::vector<NeutralFigures> neutrals{};     ///< as network.neutrals()
     std::vector<LegSums> neutral_sums{};        ///< likewise: the loads of its circuits
     std::vector<PanelFigures> panels{};
-    std::vector<Assumption> assumed{};  ///< defaults that figures used
 };
 
 /// `known`: totals of panels whose loads need not be looked at.
