@@ -57,6 +57,7 @@ Assessment assess(const Network& network, const RuleBook& book) {
     assessment.feeders = std::move(all.feeders);
     assessment.neutrals = std::move(all.neutrals);
     assessment.panels = std::move(all.panels);
+    assessment.joints = std::move(all.joints);
     return assessment;
 }
 

@@ -24,6 +24,7 @@ struct Reckoned {
     std::vector<NeutralFigures> neutrals{};     ///< as network.neutrals()
     std::vector<LegSums> neutral_sums{};        ///< likewise: the loads of its circuits
     std::vector<PanelFigures> panels{};
+    std::vector<JointFigures> joints{};
     std::vector<Assumption> assumed{};  ///< defaults that figures used
 };
 
@@ -37,5 +38,6 @@ std::optional<Amperes> largest_rating(const Network&, const std::vector<std::siz
 void reckon_circuits(Reckoned&);
 void reckon_panels(Reckoned&);  ///< panels and feeders
 void reckon_neutrals(Reckoned&);
+void reckon_joints(Reckoned&);
 
 }  // namespace doorcard

@@ -31,6 +31,19 @@ constexpr std::array rules = {
     RuleEntry{"voltage-out-of-range", tr("voltage against its range"), Severity::caution},
     RuleEntry{"wire-too-small", tr("a device larger than its wire allows"), Severity::warning},
     RuleEntry{"wire-overload", tr("measured current against ampacity"), Severity::danger},
+    RuleEntry{"voltage-drop", tr("volts lost on the way"), Severity::notice},
+    RuleEntry{"joint-resistance", tr("joints on the way to an outlet"), Severity::warning},
+    RuleEntry{"hvac-over-max-device", tr("a device above what a nameplate allows"), Severity::warning},
+    RuleEntry{"hvac-under-min-circuit", tr("wire below what a nameplate asks for"), Severity::warning},
+    RuleEntry{"receptacle-rating", tr("a receptacle's rating against its circuit"), Severity::warning},
+    RuleEntry{"ground-wire-too-small", tr("a grounding conductor against its device"), Severity::warning},
+    RuleEntry{"gec-too-small", tr("a grounding electrode conductor against the service"), Severity::warning},
+    RuleEntry{"leakage-budget", tr("leakage behind one ground guard"), Severity::caution},
+    RuleEntry{"heat-at-breaker", tr("heat at a breaker"), Severity::danger},
+    RuleEntry{"interrupting-too-low", tr("an interrupting rating against the fault current"), Severity::warning},
+    RuleEntry{"source-over-bus", tr("a second source on a bus"), Severity::warning},
+    RuleEntry{"backfeed-not-held", tr("a back-fed device without a fastener"), Severity::warning},
+    RuleEntry{"limit-passed", tr("a level of the surveyor's own"), Severity::notice},
     RuleEntry{"panel-over-bus", tr("a bus against its device and load"), Severity::warning},
     RuleEntry{"legs-unbalanced", tr("a panel's legs out of balance"), Severity::notice},
     RuleEntry{"breaker-overlap", tr("spaces used twice"), Severity::warning},
@@ -56,12 +69,34 @@ constexpr std::array rules = {
     RuleEntry{"accepted-idle", tr("an acceptance of a finding that no longer fires"), Severity::notice},
 };
 
-constexpr std::array<RuleFunction, 13> families = {
-    find_overloads,       find_appliance_shares, find_neutral_wiring,     find_neutral_currents,
-    find_open_neutrals,   find_double_feeds,     find_misplaced_breakers, find_voltages,
-    find_unbalanced_legs, find_small_wires,      find_overloaded_buses,   find_gaps,
+constexpr std::array families = {
+    find_overloads,
+    find_appliance_shares,
+    find_neutral_wiring,
+    find_neutral_currents,
+    find_open_neutrals,
+    find_double_feeds,
+    find_misplaced_breakers,
+    find_voltages,
+    find_unbalanced_legs,
+    find_small_wires,
+    find_overloaded_buses,
+    find_gaps,
     find_label_faults,
+    find_stated_limits,
+    find_small_grounds,
+    find_receptacle_ratings,
+    find_voltage_drops,
+    find_poor_joints,
+    find_leakage,
+    find_heat,
+    find_low_interrupting,
+    find_second_sources,
+    find_passed_limits,
 };
+
+/// Families whose answer may change with anything on the premises.
+constexpr std::array families_of_the_premises = {find_electrode_conductors_of_the_premises};
 
 /// A panel on a system of another country has no rules here: what this code or standard asks for is left unsaid there.
 /// Dangers stay, for copper heats alike everywhere, and so do labels, practice and gaps.
@@ -85,6 +120,7 @@ std::span<const RuleEntry> rule_list() { return rules; }
 std::vector<Finding> run_rules(const Reckoned& all) {
     std::vector<Finding> findings;
     for (const RuleFunction family : families) family(all, findings);
+    for (const RuleFunction family : families_of_the_premises) family(all, findings);
     std::erase_if(findings, [&](const Finding& finding) { return rests_on_rules_of_elsewhere(all.network, finding); });
     return findings;
 }
