@@ -9,7 +9,8 @@
 namespace doorcard {
 namespace {
 
-constexpr double equality = 1e-9;  // contract 3: equal within 1e-9 of the value
+constexpr double equality = 1e-9;           // contract 3: equal within 1e-9 of the value
+constexpr double rounding_of_areas = 1e-3;  // the table gives them to four digits
 constexpr double mils_of_kcmil = 1000;
 constexpr double least_kcmil = 250;  // below it a number is a gauge
 
@@ -53,7 +54,7 @@ std::optional<std::string> grown_size(const RuleBook& book, std::string_view siz
     const double area = *own * std::max(1.0, *to / *from);
     const RuleTable& sizes = book.table("nec-310-16");
     for (std::size_t row = 0; row < sizes.rows.size(); ++row)
-        if (const auto mils = circular_mils(book, sizes.text(row, 0)); mils && *mils >= area * (1 - equality))
+        if (const auto mils = circular_mils(book, sizes.text(row, 0)); mils && *mils >= area * (1 - rounding_of_areas))
             return sizes.text(row, 0);
     return std::nullopt;
 }
