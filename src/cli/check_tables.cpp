@@ -185,19 +185,26 @@ void write_circuit_tables(std::ostream& out, const Network& network, const Asses
 void write_neutral_table(std::ostream& out, const Network& network, const Assessment& assessment, const Words& words,
                          const Terminal& terminal) {
     if (assessment.neutrals.empty()) return;
-    TextTable table({{words(tr("neutral")), Kind::word, 0},
-                     {words(tr("of")), Kind::text, 0},
-                     {words(tr("legs")), Kind::word, 0},
-                     {words(tr("loads")), Kind::figure, 1},
-                     {words(tr("measured")), Kind::figure, 0},
-                     {words(tr("explained")), Kind::figure, 2},
-                     {words(tr("may carry")), Kind::figure, 0},
-                     {words(tr("open, V")), Kind::word, 2}});
+    std::vector<TextTable::Column> columns = {
+        {words(tr("neutral")), Kind::word, 0},    {words(tr("of")), Kind::text, 0},
+        {words(tr("legs")), Kind::word, 0},       {words(tr("loads")), Kind::figure, 1},
+        {words(tr("measured")), Kind::figure, 0}, {words(tr("explained")), Kind::figure, 2},
+        {words(tr("may carry")), Kind::figure, 0}};
+    const bool any_open = std::ranges::any_of(
+        assessment.neutrals, [](const NeutralFigures& figures) { return open_volts(figures) != dash; });
+    if (any_open) columns.push_back({words(tr("if open, V")), Kind::word, 2});
+    TextTable table(std::move(columns));
     for (std::size_t n = 0; n < assessment.neutrals.size(); ++n) {
         const NeutralFigures& figures = assessment.neutrals[n];
-        table.add({clipped(figures.id, longest_id), hots_text(network, network.neutrals()[n]),
-                   figures.legs.empty() ? dash : figures.legs, amps(figures.amps), amps(figures.measured_a),
-                   amps(figures.explained_a), amps(figures.ampacity_a), open_volts(figures)});
+        std::vector<std::string> row = {clipped(figures.id, longest_id),
+                                        hots_text(network, network.neutrals()[n]),
+                                        figures.legs.empty() ? dash : figures.legs,
+                                        amps(figures.amps),
+                                        amps(figures.measured_a),
+                                        amps(figures.explained_a),
+                                        amps(figures.ampacity_a)};
+        if (any_open) row.push_back(open_volts(figures));
+        table.add(std::move(row));
     }
     write_title(out, words(tr("Shared neutrals, A")), terminal);
     table.write(out, terminal);
