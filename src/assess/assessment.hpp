@@ -3,6 +3,7 @@
 #include <map>
 
 #include "assess/finding.hpp"
+#include "assess/panel_sums.hpp"
 #include "network/network.hpp"
 
 namespace doorcard {
@@ -12,6 +13,7 @@ struct OutletDrop {
     std::string outlet;  ///< id
     double voltage_drop_percent = 0;
     std::optional<double> total_drop_percent;
+    bool operator==(const OutletDrop&) const = default;
 };
 
 /// What follows for one circuit, or for the feeder of one panel (then `id` is the panel's). Unrounded; nullopt is
@@ -31,6 +33,7 @@ struct LoadFigures {
     std::optional<Amperes> ampacity_a;
     std::optional<double> voltage_drop_percent, total_drop_percent;
     std::vector<OutletDrop> outlet_drops;  ///< of circuits, outlet by outlet; empty where the drop is not known
+    bool operator==(const LoadFigures&) const = default;
 };
 
 struct NeutralFigures {
@@ -42,6 +45,7 @@ struct NeutralFigures {
     std::optional<Amperes> ampacity_a;
     /// What the appliances of each leg would get if the neutral opened with all nameplate loads on.
     std::map<char, std::optional<Volts>> open_volts;
+    bool operator==(const NeutralFigures&) const = default;
 };
 
 /// What two readings of one outlet, taken together and one of them loaded, say of the way there and back. `joint` is
@@ -51,6 +55,7 @@ struct JointFigures {
     Ohms loop;           ///< (V0 - V1) / (I1 - I0)
     std::optional<Ohms> wire, joint;
     Amperes step;  ///< I1 - I0
+    bool operator==(const JointFigures&) const = default;
 };
 
 struct PanelLegFigures {
@@ -58,6 +63,7 @@ struct PanelLegFigures {
     std::optional<Amperes> amps;
     std::optional<VoltAmperes> va;
     std::optional<Amperes> measured_a;
+    bool operator==(const PanelLegFigures&) const = default;
 };
 
 struct PanelFigures {
@@ -66,6 +72,7 @@ struct PanelFigures {
     std::vector<PanelLegFigures> legs;
     std::optional<Amperes> neutral_amps;
     std::optional<double> imbalance_percent;
+    bool operator==(const PanelFigures&) const = default;
 };
 
 /// All that follows from one survey: figures in file order, findings by severity, then panel, space, rule.
@@ -76,11 +83,18 @@ struct Assessment {
     std::vector<PanelFigures> panels;
     std::vector<JointFigures> joints;  ///< of outlets that were read so
     std::vector<Finding> findings;
-    std::vector<Finding> accepted;  ///< taken note of; a danger stands in both
-    std::vector<Assumption> assumed;
+    std::vector<Finding> accepted;    ///< taken note of; a danger stands in both
+    std::vector<Assumption> assumed;  ///< by panel, those of no panel last
+
+    // What a new assessment after an edit builds on.
+    std::vector<std::size_t> assumed_up_to;  ///< by panel, and of no panel: where its defaults end in `assumed`
+    std::vector<PanelTotals> panel_totals;   ///< by panel
 };
 
-/// Pure: the same survey and book give the same assessment.
-Assessment assess(const Network&, const RuleBook&);
+/// The order of findings: by severity, then panel, space, rule.
+bool comes_first(const Finding&, const Finding&);
+
+/// Pure: the same survey and book give the same assessment. `known`: panels of which nothing but their totals is known.
+Assessment assess(const Network&, const RuleBook&, const KnownTotals& known = {});
 
 }  // namespace doorcard

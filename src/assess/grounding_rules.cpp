@@ -148,45 +148,31 @@ std::optional<std::string> least_by_electrodes(const RuleBook& book, const Ids& 
     return least;
 }
 
-struct ServiceConductors {
-    std::size_t panel = 0;
-    const Wire* wire = nullptr;
-    double area = 0;
-};
-
-/// The largest service conductors of the premises.
-std::optional<ServiceConductors> service_conductors(const Reckoned& all) {
-    const Survey& survey = all.network.survey();
-    std::optional<ServiceConductors> largest;
-    for (std::size_t p = 0; p < survey.panels.size(); ++p) {
-        const Panel& panel = survey.panels[p];
-        const bool from_utility = std::ranges::any_of(panel.fed_by, [&](const std::string& feed) {
-            const Source* source = survey.sources.find(feed);
-            return source && source->kind.value_or("utility") == "utility";
-        });
-        if (!from_utility || panel.transformer || !panel.feeder || !panel.feeder->size || !panel.feeder->metal)
-            continue;
-        const double area = circular_mils(all.book, *panel.feeder->size).value_or(0) * panel.feeder->sets.value_or(1);
-        if (area > 0 && (!largest || area > largest->area)) largest = ServiceConductors{p, &*panel.feeder, area};
-    }
-    return largest;
+/// A panel's service conductors: of one that the utility feeds, where their size is known.
+const Wire* service_conductors(const Survey& survey, const Panel& panel) {
+    const bool from_utility = std::ranges::any_of(panel.fed_by, [&](const std::string& feed) {
+        const Source* source = survey.sources.find(feed);
+        return source && source->kind.value_or("utility") == "utility";
+    });
+    const bool known = from_utility && !panel.transformer && panel.feeder && panel.feeder->size && panel.feeder->metal;
+    return known ? &*panel.feeder : nullptr;
 }
 
 struct Electrodes {
-    std::string size, listed, least;
+    std::string size, least;
     bool known;
 };
 
-Finding electrode_finding(const Reckoned& all, const ServiceConductors& service, const Electrodes& electrodes) {
+Finding electrode_finding(const Reckoned& all, std::size_t p, const Wire& service, const Electrodes& electrodes) {
     Finding finding = begin_finding("gec-too-small", electrodes.known ? Severity::warning : Severity::notice,
-                                    Basis::required, address_of(all.network, {ThingKind::panel, service.panel}));
-    const Message::Part panel = all.network.survey().panels[service.panel].id;
+                                    Basis::required, address_of(all.network, {ThingKind::panel, p}));
+    const Message::Part panel = all.network.survey().panels[p].id;
     finding.text = {electrodes.known
                         ? tr("{0}: a grounding electrode conductor of {1} behind {2} service conductors; {3} is "
                              "asked for")
                         : tr("{0}: a grounding electrode conductor of {1} behind {2} service conductors is "
                              "right only to a rod or plate; {3} is asked for else: enter the electrodes"),
-                    {panel, electrodes.size, *service.wire->size, electrodes.least}};
+                    {panel, electrodes.size, *service.size, electrodes.least}};
     finding.remedy = {
         tr("A grounding electrode conductor of the right size; it may be smaller only where it goes to a rod, "
            "plate, concrete-encased electrode or ring alone."),
@@ -195,28 +181,33 @@ Finding electrode_finding(const Reckoned& all, const ServiceConductors& service,
     return finding;
 }
 
+void judge_electrode_conductor(const Reckoned& all, std::size_t p, const Grounding& grounding,
+                               std::vector<Finding>& findings) {
+    const Wire* service = service_conductors(all.network.survey(), all.network.survey().panels[p]);
+    if (!service) return;
+    const std::string& size = *grounding.gec_size;
+    const Metal metal = grounding.gec_metal.value_or(Metal::copper);
+    const auto listed =
+        electrode_conductor_size(all.book, *service->size, *service->metal, service->sets.value_or(1), metal);
+    if (!listed) return;
+    const bool known = grounding.electrodes && !grounding.electrodes->empty();
+    const std::string least =
+        known ? least_by_electrodes(all.book, *grounding.electrodes, *listed, metal).value_or(*listed) : *listed;
+    if (!is_smaller(all.book, size, least)) return;
+    const auto rod = electrode_limit(all.book, "rod", metal);
+    const bool right_for_a_rod = !known && rod && !is_smaller(all.book, size, *rod);
+    findings.push_back(electrode_finding(all, p, *service, {size, least, !right_for_a_rod}));
+}
+
 }  // namespace
 
 void find_small_grounds(const Reckoned& all, std::vector<Finding>& findings) {
-    for (std::size_t c = 0; c < all.network.survey().circuits.size(); ++c) judge_circuit(all, c, findings);
-    for (std::size_t p = 0; p < all.network.survey().panels.size(); ++p) judge_feeder(all, p, findings);
-}
-
-void find_electrode_conductors_of_the_premises(const Reckoned& all, std::vector<Finding>& findings) {
     const auto& grounding = all.network.survey().grounding;
-    const auto service = service_conductors(all);
-    if (!grounding || !grounding->gec_size || !service) return;
-    const Metal metal = grounding->gec_metal.value_or(Metal::copper);
-    const auto listed = electrode_conductor_size(all.book, *service->wire->size, *service->wire->metal,
-                                                 service->wire->sets.value_or(1), metal);
-    if (!listed) return;
-    const bool known = grounding->electrodes && !grounding->electrodes->empty();
-    const std::string least =
-        known ? least_by_electrodes(all.book, *grounding->electrodes, *listed, metal).value_or(*listed) : *listed;
-    if (!is_smaller(all.book, *grounding->gec_size, least)) return;
-    const auto rod = electrode_limit(all.book, "rod", metal);
-    const bool right_for_a_rod = !known && rod && !is_smaller(all.book, *grounding->gec_size, *rod);
-    findings.push_back(electrode_finding(all, *service, {*grounding->gec_size, *listed, least, !right_for_a_rod}));
+    for (std::size_t c = 0; c < all.network.survey().circuits.size(); ++c) judge_circuit(all, c, findings);
+    for (std::size_t p = 0; p < all.network.survey().panels.size(); ++p) {
+        judge_feeder(all, p, findings);
+        if (grounding && grounding->gec_size) judge_electrode_conductor(all, p, *grounding, findings);
+    }
 }
 
 }  // namespace doorcard

@@ -95,9 +95,6 @@ constexpr std::array families = {
     find_passed_limits,
 };
 
-/// Families whose answer may change with anything on the premises.
-constexpr std::array families_of_the_premises = {find_electrode_conductors_of_the_premises};
-
 /// A panel on a system of another country has no rules here: what this code or standard asks for is left unsaid there.
 /// Dangers stay, for copper heats alike everywhere, and so do labels, practice and gaps.
 bool rests_on_rules_of_elsewhere(const Network& network, const Finding& finding) {
@@ -120,7 +117,6 @@ std::span<const RuleEntry> rule_list() { return rules; }
 std::vector<Finding> run_rules(const Reckoned& all) {
     std::vector<Finding> findings;
     for (const RuleFunction family : families) family(all, findings);
-    for (const RuleFunction family : families_of_the_premises) family(all, findings);
     std::erase_if(findings, [&](const Finding& finding) { return rests_on_rules_of_elsewhere(all.network, finding); });
     return findings;
 }

@@ -48,7 +48,4 @@ void find_low_interrupting(const Reckoned&, std::vector<Finding>&);    // fault_
 void find_second_sources(const Reckoned&, std::vector<Finding>&);      // second_source_rules.cpp
 void find_passed_limits(const Reckoned&, std::vector<Finding>&);       // limit_rules.cpp
 
-// Families that look at the whole premises; all others look at a panel and what is linked to it.
-void find_electrode_conductors_of_the_premises(const Reckoned&, std::vector<Finding>&);  // grounding_rules.cpp
-
 }  // namespace doorcard
