@@ -76,21 +76,37 @@ std::optional<Ohms> wire_loop(const Reckoned& all, std::size_t outlet) {
     return 2.0 * (*ohms * *length) + *above;
 }
 
+/// Outlets with a voltage among their readings, in file order.
+std::vector<std::size_t> outlets_read(const Survey& survey) {
+    std::vector<std::size_t> found;
+    for (const Reading& reading : survey.readings)
+        if (reading.of.kind == ThingKind::outlet && reading.volts)
+            found.push_back(survey.outlets.position(reading.of.id));
+    std::ranges::sort(found);
+    found.erase(std::unique(found.begin(), found.end()), found.end());
+    return found;
+}
+
+/// The worst loop of an outlet over all moments.
+std::optional<JointFigures> worst_loop(const Readings& readings, const std::string& outlet) {
+    std::optional<JointFigures> worst;
+    for (const std::size_t at : readings.moments_with(readings.of(ThingKind::outlet, outlet)))
+        if (const auto found = loop_of(points_of(readings.moments()[at], outlet), outlet);
+            found && (!worst || found->loop > worst->loop))
+            worst = found;
+    return worst;
+}
+
 }  // namespace
 
 void reckon_joints(Reckoned& all) {
     const Survey& survey = all.network.survey();
-    for (std::size_t o = 0; o < survey.outlets.size(); ++o) {
-        const std::string& id = survey.outlets[o].id;
-        std::optional<JointFigures> worst;
-        for (const std::size_t at : all.readings.moments_with(all.readings.of(ThingKind::outlet, id)))
-            if (const auto found = loop_of(points_of(all.readings.moments()[at], id), id);
-                found && (!worst || found->loop > worst->loop))
-                worst = found;
-        if (!worst) continue;
-        worst->wire = wire_loop(all, o);
-        if (worst->wire) worst->joint = worst->loop - *worst->wire;
-        all.joints.push_back(*worst);
+    for (const std::size_t o : outlets_read(survey)) {
+        auto figures = o < survey.outlets.size() ? worst_loop(all.readings, survey.outlets[o].id) : std::nullopt;
+        if (!figures) continue;
+        figures->wire = wire_loop(all, o);
+        if (figures->wire) figures->joint = figures->loop - *figures->wire;
+        all.joints.push_back(*figures);
     }
 }
 

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Watch levels of the surveyor's own: limit-passed.
 #include <algorithm>
-#include <array>
 
 #include "assess/reading_keys.hpp"
 #include "assess/rule_list.hpp"
