@@ -97,29 +97,28 @@ void judge_breaker(const Reckoned& all, std::size_t b, std::vector<Finding>& fin
     judge_leakage(all, {ThingKind::breaker, b}, breaker_name(network, b), leakage, findings);
 }
 
-/// Itself and all outlets that are fed through it. Chains are finite: the reader refuses cycles.
-bool is_behind(const Survey& survey, std::size_t outlet, std::size_t guard) {
-    for (std::size_t at = outlet, steps = 0; at < survey.outlets.size() && steps <= survey.outlets.size(); ++steps) {
-        if (at == guard) return true;
-        at =
-            survey.outlets[at].upstream ? survey.outlets.position(*survey.outlets[at].upstream) : survey.outlets.size();
-    }
-    return false;
+/// By outlet: those that are fed straight through it.
+using FedThrough = std::vector<std::vector<std::size_t>>;
+
+FedThrough fed_through(const Survey& survey) {
+    FedThrough found(survey.outlets.size());
+    for (std::size_t o = 0; o < survey.outlets.size(); ++o)
+        if (const auto& upstream = survey.outlets[o].upstream)
+            if (const std::size_t before = survey.outlets.position(*upstream); before < found.size())
+                found[before].push_back(o);
+    return found;
 }
 
-void judge_outlet(const Reckoned& all, std::size_t o, std::vector<Finding>& findings) {
+void judge_outlet(const Reckoned& all, std::size_t o, const FedThrough& through, std::vector<Finding>& findings) {
     const Network& network = all.network;
-    const Outlet& outlet = network.survey().outlets[o];
-    if (!guards_ground(outlet.guards)) return;
     Leakage leakage;
-    leakage.take(all.readings.of(ThingKind::outlet, outlet.id));
+    leakage.take(all.readings.of(ThingKind::outlet, network.survey().outlets[o].id));
     std::vector<std::size_t> behind = {o};
-    for (const std::size_t c : network.circuits_at(o))
-        for (const std::size_t other : network.outlets_on(c))
-            if (std::ranges::find(behind, other) == behind.end() && is_behind(network.survey(), other, o))
-                behind.push_back(other);
-    for (const std::size_t at : behind)
-        for (const std::size_t l : network.loads_at(at)) leakage.add(network.survey().loads[l]);
+    for (std::size_t next = 0; next < behind.size(); ++next) {  // chains end: the reader refuses circles
+        for (const std::size_t l : network.loads_at(behind[next])) leakage.add(network.survey().loads[l]);
+        const auto& more = through[behind[next]];
+        behind.insert(behind.end(), more.begin(), more.end());
+    }
     judge_leakage(all, {ThingKind::outlet, o}, Message{tr("Outlet {0}"), {outlet_name(network, o)}}, leakage, findings);
 }
 
@@ -127,7 +126,10 @@ void judge_outlet(const Reckoned& all, std::size_t o, std::vector<Finding>& find
 
 void find_leakage(const Reckoned& all, std::vector<Finding>& findings) {
     for (std::size_t b = 0; b < all.network.survey().breakers.size(); ++b) judge_breaker(all, b, findings);
-    for (std::size_t o = 0; o < all.network.survey().outlets.size(); ++o) judge_outlet(all, o, findings);
+    const Survey& survey = all.network.survey();
+    const FedThrough through = fed_through(survey);
+    for (std::size_t o = 0; o < survey.outlets.size(); ++o)
+        if (guards_ground(survey.outlets[o].guards)) judge_outlet(all, o, through, findings);
 }
 
 }  // namespace doorcard

@@ -54,6 +54,9 @@ TEST_CASE("leakage-budget: an outlet's guard stands for itself and all that is f
     CHECK(leaks(chain + at("a", "guard", 1) + at("b", "last", 1)) ==
           Lines{"outlet:guard notice practice 2 mA, limit 1.8 mA"});
     CHECK(leaks(chain + at("a", "guard", 1) + at("b", "before", 1)) == Lines{});
+    const std::string unmapped = house + "[[outlet]]\nid = \"guard\"\nguards = [\"ground\"]\n" +
+                                 "[[outlet]]\nid = \"after\"\nupstream = \"guard\"\n";
+    CHECK(leaks(unmapped + at("a", "after", 3)) == Lines{"outlet:guard notice practice 3 mA, limit 1.8 mA"});
     CHECK(leaks(chain + reading("outlet:guard", "leakage_ma = 3")) ==
           Lines{"outlet:guard notice practice 3 mA, limit 1.8 mA"});
 }
