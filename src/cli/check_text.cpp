@@ -105,7 +105,7 @@ private:
         std::map<std::pair<std::string, std::size_t>, std::vector<const Finding*>> groups;
         for (const Finding& finding : findings) {
             if (finding.severity != Severity::notice) continue;
-            const std::pair key{finding.rule, standing(network_, finding.of).panel};
+            const std::pair key{finding.rule, finding.standing.panel};
             if (groups[key].empty()) order.push_back(key);
             groups[key].push_back(&finding);
         }
@@ -225,6 +225,7 @@ void write_check(std::ostream& out, const Network& network, const Assessment& as
     FindingWriter(out, network, words, terminal).write(assessment.findings);
     write_circuit_tables(out, network, assessment, words, terminal);
     write_neutral_table(out, network, assessment, words, terminal);
+    write_joint_table(out, assessment, words, terminal);
     write_panel_table(out, network, assessment, words, terminal);
     write_summary(out, assessment, words, terminal);
 }
