@@ -47,7 +47,7 @@ void complain(std::ostream& err, const std::string& file, const std::string& tex
 
 }  // namespace
 
-std::optional<LoadedSurvey> load_survey(const std::string& file, std::ostream& err, const Words& words) {
+std::optional<ReadSurvey> load_text(const std::string& file, std::ostream& err) {
     auto source = read_text(file);
     if (!source) {
         complain(err, file, "", source.error());
@@ -59,6 +59,12 @@ std::optional<LoadedSurvey> load_survey(const std::string& file, std::ostream& e
         complain(err, file, text, read.error());
         return std::nullopt;
     }
+    return std::move(*read);
+}
+
+std::optional<LoadedSurvey> load_survey(const std::string& file, std::ostream& err, const Words& words) {
+    auto read = load_text(file, err);
+    if (!read) return std::nullopt;
     const std::string edition = read->survey.heading.rules.value_or("NEC-2023");
     auto book = built_in_book(edition);
     if (!book) {

@@ -5,8 +5,8 @@
 #include <string>
 
 #include "base/words.hpp"
+#include "file/read_survey.hpp"
 #include "rules/book.hpp"
-#include "survey/survey.hpp"
 
 namespace doorcard {
 
@@ -19,6 +19,8 @@ struct LoadedSurvey {
     RuleBook book;
 };
 
+/// Reads FILE. Where that fails, writes every complaint to `err` and returns nothing: exit 3.
+std::optional<ReadSurvey> load_text(const std::string& file, std::ostream& err);
 /// Reads FILE and its rule book. Where that fails, writes every complaint to `err` and returns nothing: exit 3.
 std::optional<LoadedSurvey> load_survey(const std::string& file, std::ostream& err, const Words&);
 

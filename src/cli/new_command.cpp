@@ -7,10 +7,10 @@
 #include <ostream>
 #include <system_error>
 
-#include "base/write_whole.hpp"
 #include "cli/load_survey.hpp"
 #include "file/new_survey.hpp"
 #include "file/read_survey.hpp"
+#include "file/save_survey.hpp"
 
 namespace doorcard {
 namespace {
@@ -48,7 +48,10 @@ int run_new(const NewOptions& options, std::ostream& out, std::ostream& err, con
     const std::string text = text_of(options, err, words);
     if (text.empty()) return exit_usage;
     try {
-        write_whole(options.file, text, Existing::refuse);
+        save_new_survey(options.file, text);
+    } catch (const NotSaved& refusal) {
+        err << options.file << ": " << words.say(refusal.why) << '\n';
+        return exit_output;
     } catch (const std::system_error& error) {
         const bool exists = error.code() == std::errc::file_exists;
         err << options.file << ": "

@@ -47,8 +47,8 @@ private:
 };
 
 const Judge& judge(const std::string& command) {
-    static const Judge check("check"), card("card"), created("new");
-    return command == "check" ? check : command == "card" ? card : created;
+    static const Judge check("check"), card("card"), created("new"), set("set");
+    return command == "check" ? check : command == "card" ? card : command == "set" ? set : created;
 }
 
 /// The result of a command line in a folder; null where the program did not accept the file.
@@ -123,6 +123,12 @@ TEST_CASE("schemas: the example's results are as they say") {
     }
     const TemporaryFolder folder;
     CHECK(judge("new").faults(result_of(folder.path(), "new house.survey.toml")) == "");
+    for (const char* line :
+         {"room:attic --add title=x", "room:attic title=y", "room:attic title=y", "room:attic --remove"}) {
+        const json result = result_of(folder.path(), "set house.survey.toml " + std::string(line));
+        REQUIRE(result.is_object());
+        CHECK(judge("set").faults(result) == "");
+    }
 }
 
 TEST_CASE("schemas: so are those of every survey among the cases, and all kinds of rows are among them") {
@@ -150,6 +156,12 @@ TEST_CASE("schemas: every key of the contract must be there") {
     CHECK(keys_that_may_be_missing("card", pruned(result_of_example("card"))) ==
           std::set<std::string>{"claimed", "halves", "under"});
     CHECK(keys_that_may_be_missing("new", {{"files", {"a"}}}).empty());
+    CHECK(
+        keys_that_may_be_missing(
+            "set", {{"files", {"a"}},
+                    {"changes",
+                     {{{"what", "changed"}, {"of", "room:a"}, {"key", "title"}, {"was", nullptr}, {"now", "\"x\""}}}}})
+            .empty());
 }
 
 TEST_CASE("schemas: further keys are allowed, wrong values are not") {
@@ -175,7 +187,7 @@ TEST_CASE("schemas: draft 2020-12, and only words that the validator of this tes
     const std::set<std::string> known = {
         "$schema", "$defs", "$ref",    "title",     "description", "type",     "required",      "properties",
         "items",   "enum",  "pattern", "minLength", "minimum",     "minItems", "propertyNames", "additionalProperties"};
-    for (const char* command : {"check", "card", "new"}) {
+    for (const char* command : {"check", "card", "new", "set"}) {
         CHECK(schema_of(command)["$schema"] == "https://json-schema.org/draft/2020-12/schema");
         std::set<std::string> used;
         find_keywords(schema_of(command), used);
