@@ -5,6 +5,8 @@
 
 #include <algorithm>
 
+#include "base/folded.hpp"
+
 namespace doorcard {
 namespace {
 
@@ -29,7 +31,7 @@ bool goes_on(const ListEntry& entry, const ListEntry& above) {
     if (entry.spare != above.spare && entry.spare) return false;
     if (entry.empty_space) return false;
     if (entry.amps && entry.amps != above.amps) return false;
-    return entry.text.empty() || entry.ditto || entry.text == above.text;
+    return entry.text.empty() || entry.ditto || folded(entry.text) == folded(above.text);
 }
 
 void add_to(std::optional<double>& sum, const std::optional<double>& more) {

@@ -60,8 +60,11 @@ Panel panel_of(const std::string& id, const ListBreakers& list) {
 
 std::string circuit_name(const Breaker& breaker, std::size_t position) {
     const std::string id = breaker.default_id();
-    const std::string name = breaker.panel + "-" + id.substr(id.rfind(':') + 1);
-    return id_pattern.holds(name) ? name : fmt::format("c{}", position + 1);
+    return name_or(breaker.panel + "-" + id.substr(id.rfind(':') + 1), "c", position);
+}
+
+std::string name_or(const std::string& name, std::string_view other, std::size_t position) {
+    return id_pattern.holds(name) ? name : fmt::format("{}{}", other, position + 1);
 }
 
 Survey survey_of_panels(std::vector<Panel> panels, const ListOptions& options) {

@@ -133,6 +133,12 @@ std::string text_of(const Load& load) {
     return keys.entry("load");
 }
 
+std::string text_of(const Reading& reading) {
+    Keys keys;
+    keys.put("of", quoted(reading.of.text())).add("amps", reading.amps).add("note", reading.note);
+    return keys.entry("reading");
+}
+
 constexpr std::string_view heading =
     R"(# A survey for doorcard, begun from an old list. All in it is a claim: amperes, poles and guards as the list says
 # them, its texts as old labels, its circuits as the old directory names them. Look, trace, and write what you find.
@@ -154,6 +160,7 @@ std::string listed_survey_text(const Survey& survey) {
     add_all(text, survey.breakers);
     add_all(text, survey.circuits);
     add_all(text, survey.loads);
+    add_all(text, survey.readings);
     return text;
 }
 

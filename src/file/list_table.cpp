@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <map>
 
+#include "file/list_spaces.hpp"
+
 namespace doorcard {
 namespace {
 
@@ -83,9 +85,8 @@ std::string without_doubled_quotes(std::string_view quoted) {
 
 class CsvReader {
 public:
-    CsvReader(std::string_view text, char separator) : reader_(text), separator_(separator) {
-        quotes_left_ = text.find('"') != std::string_view::npos;
-    }
+    CsvReader(std::string_view text, char separator, bool ditto_marks)
+        : reader_(text), separator_(separator), ditto_marks_(ditto_marks) {}
 
     std::vector<ListRow> rows() {
         std::vector<ListRow> rows;
@@ -108,8 +109,8 @@ private:
 
     ListCell cell() {
         const std::size_t blanks = reader_.rest().find_first_not_of(' ');
-        const bool opens = quotes_left_ && blanks != std::string_view::npos && reader_.rest()[blanks] == '"';
-        if (opens && !is_ditto_mark(reader_.rest().substr(blanks), separator_)) {
+        const bool opens = blanks != std::string_view::npos && reader_.rest()[blanks] == '"';
+        if (opens && !(ditto_marks_ && is_ditto_mark(reader_.rest().substr(blanks), separator_))) {
             const std::size_t close = closing_quote(reader_.rest().substr(blanks), separator_);
             if (close != std::string_view::npos) return quoted(blanks, close);
         }
@@ -132,7 +133,7 @@ private:
 
     Reader reader_;
     char separator_;
-    bool quotes_left_ = false;
+    bool ditto_marks_;
 };
 
 /// Up to where the spaces of a plain line go: '2,4', '2, 4', '#13a.'; 0 where the line does not begin with any.
@@ -150,12 +151,10 @@ std::size_t spaces_end(std::string_view line) {
 
 bool is_plain_line(std::string_view line) {
     const std::size_t end = spaces_end(line);
-    if (end == 0) return false;
-    if (end == line.size()) return line.find_first_of(",;") == std::string_view::npos;
-    const std::size_t next = line.find_first_not_of(' ', end);
-    return line[end] == ' ' && next != std::string_view::npos &&
-           std::string_view(",;\t").find(line[next]) == std::string_view::npos &&
-           line.substr(0, end).find_first_of("\";") == std::string_view::npos;
+    if (!are_spaces(line.substr(0, end))) return false;
+    const std::size_t next = std::min(line.find_first_not_of(' ', end), line.size());
+    return next == line.size() ? line.find_first_of(",;") == std::string_view::npos
+                               : next > end && std::string_view(",;\t").find(line[next]) == std::string_view::npos;
 }
 
 /// Calls for each line: the line, its place.
@@ -196,13 +195,13 @@ ListRow plain_row(std::string_view line, Place place) {
     return {{spaces, place}, {std::string(trimmed(text)), text_place}};
 }
 
-/// How many rows are as wide as most are, of two cells and more.
-std::size_t even_rows(const std::vector<ListRow>& rows) {
+/// How many rows are as wide as most are, of two cells and more; and how wide.
+std::pair<std::size_t, std::size_t> even_rows(const std::vector<ListRow>& rows) {
     std::map<std::size_t, std::size_t> widths;
     for (const ListRow& row : rows)
         if (row.size() > 1) ++widths[row.size()];
-    std::size_t most = 0;
-    for (const auto& [width, count] : widths) most = std::max(most, count);
+    std::pair<std::size_t, std::size_t> most{0, 0};
+    for (const auto& [width, count] : widths) most = std::max(most, {count, width});
     return most;
 }
 
@@ -216,7 +215,9 @@ std::string_view trimmed(std::string_view text) {
     return text;
 }
 
-std::vector<ListRow> csv_rows(std::string_view text, char separator) { return CsvReader(text, separator).rows(); }
+std::vector<ListRow> csv_rows(std::string_view text, char separator, bool ditto_marks) {
+    return CsvReader(text, separator, ditto_marks).rows();
+}
 
 std::vector<ListRow> plain_rows(std::string_view text) {
     std::vector<ListRow> rows;
@@ -229,9 +230,10 @@ bool looks_plain(std::string_view text) {
     std::size_t lines = 0;
     each_line(text, [&](std::string_view line, Place) {
         const std::string_view bare = trimmed(line);
-        if (bare.empty()) return;
+        const bool is_plain = is_plain_line(bare);
+        if (bare.empty() || (lines == 0 && !is_plain)) return;  // a title
         ++lines;
-        if (is_plain_line(bare)) ++plain;
+        if (is_plain) ++plain;
     });
     return plain > 0 && 2 * plain >= lines;
 }
@@ -240,9 +242,9 @@ char separator_of(std::string_view text) {
     constexpr std::size_t enough = 64 << 10;
     text = text.substr(0, enough);
     char best = '\0';
-    std::size_t most = 0;
+    std::pair<std::size_t, std::size_t> most{0, 0};
     for (const char separator : {',', ';', '\t'}) {
-        const std::size_t even = even_rows(csv_rows(text, separator));
+        const auto even = even_rows(csv_rows(text, separator));
         if (even > most) best = separator;
         most = std::max(most, even);
     }

@@ -18,8 +18,8 @@ struct ListCell {
 using ListRow = std::vector<ListCell>;
 
 /// The rows of a CSV text (RFC 4180, and what people make of it): cells between `separator`, quoted ones with doubled
-/// quotes and line breaks inside; a lone quote that never closes, or that fills its cell (a ditto mark), is itself.
-std::vector<ListRow> csv_rows(std::string_view text, char separator);
+/// quotes and line breaks inside. A quote that never closes is itself; with `ditto_marks` one that fills its cell too.
+std::vector<ListRow> csv_rows(std::string_view text, char separator, bool ditto_marks = true);
 
 /// Lines such as `12 Kitchen counter`: two cells each, the spaces and the text.
 std::vector<ListRow> plain_rows(std::string_view text);

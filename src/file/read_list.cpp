@@ -8,6 +8,7 @@
 #include "file/list_breakers.hpp"
 #include "file/list_survey.hpp"
 #include "file/list_text.hpp"
+#include "file/read_schedule_rows.hpp"
 
 namespace doorcard {
 namespace {
@@ -24,6 +25,7 @@ bool has_header(const std::vector<ListRow>& rows, const NamedColumns& named) {
 struct ListTable {
     std::vector<ListRow> rows;
     bool has_header = false;
+    char separator = '\0';  ///< none: plain lines
 };
 
 /// `sep=;`, as spreadsheets write it into the first line.
@@ -38,11 +40,11 @@ ListTable table_of(const std::string& text, const NamedColumns& named) {
     if (const auto said = said_separator(text)) separators = {*said};
     for (const char separator : separators) {
         auto rows = csv_rows(text, separator);
-        if (has_header(rows, named)) return {std::move(rows), true};
+        if (has_header(rows, named)) return {std::move(rows), true, separator};
     }
-    if (looks_plain(text)) return {plain_rows(text), false};
+    if (looks_plain(text)) return {plain_rows(text), false, '\0'};
     const char separator = separators.size() == 1 ? separators[0] : separator_of(text);
-    return {separator == '\0' ? plain_rows(text) : csv_rows(text, separator), false};
+    return {separator == '\0' ? plain_rows(text) : csv_rows(text, separator), false, separator};
 }
 
 /// The rows one after the other; a header may come again on a second page, with other columns.
@@ -125,6 +127,8 @@ ListRead read_list(std::string_view bytes, const ListOptions& options) {
     if (table.rows.size() > most_rows)
         return refused({table.rows[most_rows].front().place, "more than 100,000 rows, which no panel's list has",
                         "name the list of panels"});
+    if (!table.rows.empty() && is_schedule_header(table.rows.front()))
+        return read_schedule_rows(csv_rows(*text, table.separator, false), options);
     RowsReader reader(table, options);
     for (const ListRow& row : table.rows) reader.read(row);
     ListRead read = reader.finished();
