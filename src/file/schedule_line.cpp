@@ -100,6 +100,8 @@ public:
             wrong("panel", "cannot name a panel", fmt::format("write a {}", panel_id_pattern.words));
         if (word("space").empty()) wrong("space", "is no space", "write a number from 1 on");
         line.space.number = whole("space", 1);
+        if (options.spaces && line.space.number > *options.spaces)
+            wrong("space", fmt::format("is no space of a panel of {}", *options.spaces), "write another --spaces");
         if (const auto half = one_of("half", std::array<std::string_view, 2>{"a", "b"}))
             line.space.half = half->front();
         line.leg = legs_in(word("leg"));
