@@ -74,7 +74,7 @@ TEST_CASE("find: case, accents, plurals and beginnings do not matter") {
 TEST_CASE("find: English and Spanish find each other") {
     CHECK(found_in(home, "congelador").front() == "MAIN:14 circuit:f Freezer; proved by switching");
     CHECK(found_in(home, "dormitorio arriba") ==
-          Lines{"MAIN:7 outlet:B1 Niños' bedroom (outlet B1); not proved: somebody said so"});
+          Lines{"MAIN:7 circuit:b Niños' bedroom lighting; not proved: somebody said so"});
     CHECK(found_in(house + branch("c", "1", 20, "purpose = \"Cocina\"\n" + traced), "kitchen").size() == 1);
     CHECK(fit_of_words("light", "luces") > 0.9);
     CHECK(fit_of_words("enchufe", "receptacles") > 0.9);
