@@ -6,7 +6,6 @@
 #include <algorithm>
 #include <functional>
 
-#include "assess/standing.hpp"
 #include "sheet/correction_parts.hpp"
 #include "sheet/panel_facts.hpp"
 #include "sheet/sheet_foot.hpp"
@@ -28,7 +27,7 @@ std::vector<CorrectionPart> parts_of(const Network& network, const Assessment& a
         return parts[key];
     };
     for (const Finding& finding : assessment.findings)
-        if (finding.severity != Severity::notice) part(standing(network, finding.of).panel).items.push_back(&finding);
+        if (finding.severity != Severity::notice) part(finding.standing.panel).items.push_back(&finding);
     for (NoticeGroup& group : notice_groups(network, assessment.findings))
         part(group.panel).notices.push_back(std::move(group));
     if (parts.empty()) part(0);

@@ -5,7 +5,6 @@
 
 #include "assess/directory.hpp"
 #include "assess/rule_list.hpp"
-#include "assess/standing.hpp"
 
 namespace doorcard {
 namespace {
@@ -73,7 +72,7 @@ std::vector<NoticeGroup> notice_groups(const Network& network, const std::vector
     std::map<std::pair<std::string, std::size_t>, std::size_t> place;
     for (const Finding& finding : findings) {
         if (finding.severity != Severity::notice) continue;
-        const std::size_t panel = standing(network, finding.of).panel;
+        const std::size_t panel = finding.standing.panel;
         const auto [at, is_new] = place.emplace(std::pair(finding.rule, panel), groups.size());
         if (is_new) groups.push_back({panel, {}});
         groups[at->second].findings.push_back(&finding);
