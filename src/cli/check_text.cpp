@@ -70,7 +70,7 @@ private:
     void write_notices(const std::vector<Finding>& findings) {
         constexpr std::size_t shown = 3;
         const auto& panels = network_.survey().panels;
-        for (const NoticeGroup& group : notice_groups(network_, findings)) {
+        for (const NoticeGroup& group : notice_groups(findings)) {
             const bool names_panel = panels.size() > 1 && group.panel < panels.size() && group.findings.size() > 1 &&
                                      group.findings.front()->of.kind != ThingKind::survey;
             for (const std::string& line : notice_lines(network_, group, shown, words_))

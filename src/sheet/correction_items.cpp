@@ -8,6 +8,7 @@ namespace {
 
 constexpr double pad = 1.9;  // above and below the words of an item
 constexpr double tick = 4.6;
+constexpr double signal_width = 22;
 constexpr double gap = 2.2;  // between columns
 constexpr TypeStyle what_style{9, true}, remedy_style{9}, small{8}, signal_style{8.5, true};
 
@@ -55,24 +56,26 @@ CorrectionColumns correction_columns(const Paper& paper) {
     at.left = margin;
     at.right = paper.width - margin;
     at.signal = at.left + tick + 2.2;
-    at.what = at.signal + 23.5 + gap;
-    at.initials = at.right - 13;
-    at.date = at.initials - 19;
-    at.source = at.date - 38;
-    at.figure = at.source - 19;
+    at.what = at.signal + signal_width + gap;
+    at.initials = at.right - 12;
+    at.date = at.initials - 18;
+    at.source = at.date - 36;
+    at.figure = at.source - 18;
     return at;
 }
 
 double draw_item(Drawing& drawing, const CorrectionContent& content, const CorrectionColumns& at,
-                 const Finding& finding, double top) {
+                 const Finding& finding, std::size_t number, double top) {
     const double y = top + pad;
     draw_tick(drawing, at.left, y, tick);
-    draw_signal(drawing, {at.signal, y, 23.5, 5.2}, finding.severity, content.words);
+    drawing.text({at.left, y + tick, at.signal - at.left, 5}, y + tick + 3.6, std::to_string(number), small,
+                 Align::left, inks::caption);
+    draw_signal(drawing, {at.signal, y, signal_width, 5.2}, finding.severity, content.words);
     const double first = y + 0.9;  // the first line stands level with the signal word
-    double left = drawing.paragraph({at.what, first, at.figure - at.what - gap, 200}, content.words.say(finding.text),
-                                    what_style);
-    left = drawing.paragraph({at.what, left + 1.0, at.figure - at.what - gap, 200}, content.words.say(finding.remedy),
-                             remedy_style);
+    double left = drawing.paragraph({at.what, first, at.figure - at.what - gap, 200},
+                                    with_units_kept(content.words.say(finding.text)), what_style);
+    left = drawing.paragraph({at.what, left + 1.3, at.figure - at.what - gap, 200},
+                             with_units_kept(content.words.say(finding.remedy)), remedy_style);
     const double figures = draw_figures(drawing, content, at, finding, first);
     const double width = at.date - at.source - gap;
     double right =

@@ -28,8 +28,7 @@ std::vector<CorrectionPart> parts_of(const Network& network, const Assessment& a
     };
     for (const Finding& finding : assessment.findings)
         if (finding.severity != Severity::notice) part(finding.standing.panel).items.push_back(&finding);
-    for (NoticeGroup& group : notice_groups(network, assessment.findings))
-        part(group.panel).notices.push_back(std::move(group));
+    for (NoticeGroup& group : notice_groups(assessment.findings)) part(group.panel).notices.push_back(std::move(group));
     if (parts.empty()) part(0);
     std::vector<CorrectionPart> all;
     for (auto& [panel, found] : parts) all.push_back(std::move(found));
@@ -114,11 +113,11 @@ private:
     void draw_summary() {
         Drawing drawing(pages_.back());
         const std::string counts = counts_text(content_.part, content_.words);
-        std::string text = counts.empty() ? counts : counts + ".";
+        std::string text = counts;
         if (content_.of_panel())
-            text += (text.empty() ? "" : "  ") + content_.words(tr("fed from")) + ": " +
-                    fed_from_text(content_.network, content_.part.panel, content_.words) + ".";
-        if (!content_.choice.left_out.empty()) text += "  " + content_.choice.left_out;
+            text += (text.empty() ? "" : "   ") + content_.words(tr("fed from")) + ": " +
+                    fed_from_text(content_.network, content_.part.panel, content_.words);
+        if (!content_.choice.left_out.empty()) text += "   " + content_.choice.left_out;
         y_ = drawing.paragraph({at_.left, y_, at_.width(), 12}, text, {9}) + 1.6;
     }
 
@@ -154,12 +153,15 @@ private:
     }
 
     void add_items() {
+        std::size_t number = 0;
         for (const Finding* finding : content_.part.items) {
-            place([&](Drawing& drawing, double top) { return draw_item(drawing, content_, at_, *finding, top); },
-                  headed_ ? 0 : 4, [&](Drawing& drawing) { draw_headings(drawing); });
+            ++number;
+            place(
+                [&](Drawing& drawing, double top) { return draw_item(drawing, content_, at_, *finding, number, top); },
+                headed_ ? 0 : 4, [&](Drawing& drawing) { draw_headings(drawing); });
             pages_.back().table.push_back(
-                {"\u2610", signal_word(finding->severity, content_.words), content_.words.say(finding->text),
-                 content_.words.say(finding->remedy),
+                {fmt::format("\u2610 {}", number), signal_word(finding->severity, content_.words),
+                 content_.words.say(finding->text), content_.words.say(finding->remedy),
                  figure_text(*finding, content_.words) + " " + limit_text(*finding, content_.words),
                  short_sources(finding->sources, content_.words) + "; " + basis_text(*finding, content_.words), ""});
         }

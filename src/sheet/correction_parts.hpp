@@ -38,6 +38,8 @@ CorrectionColumns correction_columns(const Paper&);
 /// "26.3 A", "limit 20 A"; empty where the finding has no figure.
 std::string figure_text(const Finding&, const Words&);
 std::string limit_text(const Finding&, const Words&);
+/// A figure keeps its unit: the blank between them does not break.
+std::string with_units_kept(const std::string&);
 /// 'required', 'advised', 'common practice', 'gap'; for new or existing work.
 std::string basis_text(const Finding&, const Words&);
 /// "1 danger, 2 warnings"
@@ -47,8 +49,9 @@ std::string part_title(const CorrectionContent&);
 /// 'Nothing found ... not a proof'; 'Off is not proof of dead ...'.
 std::string nothing_found(const Words&);
 
-/// One finding with its boxes from `top`; returns the bottom.
-double draw_item(Drawing&, const CorrectionContent&, const CorrectionColumns&, const Finding&, double top);
+/// One finding with its boxes and its number in the list from `top`; returns the bottom.
+double draw_item(Drawing&, const CorrectionContent&, const CorrectionColumns&, const Finding&, std::size_t number,
+                 double top);
 /// A line of a group of notices.
 double draw_notice(Drawing&, const CorrectionContent&, const CorrectionColumns&, const NoticeGroup&, double top);
 

@@ -12,7 +12,8 @@ public:
 
     std::vector<std::string> lines() {
         head();
-        for (const Finding* finding : content_.part.items) item(*finding);
+        std::size_t number = 0;
+        for (const Finding* finding : content_.part.items) item(*finding, ++number);
         notices();
         if (content_.part.items.empty() && content_.part.notices.empty()) {
             add(nothing_found(words_));
@@ -29,6 +30,7 @@ private:
         for (const std::string& line : wrapped(text, plain_columns - blanks))
             lines_.push_back(std::string(blanks, ' ') + line);
     }
+    /// "[ ] 1  DANGER: ..."
     void add_boxed(const std::string& text) {
         bool first = true;
         for (const std::string& line : wrapped(text, plain_columns - indent)) {
@@ -47,8 +49,9 @@ private:
         lines_.emplace_back();
     }
 
-    void item(const Finding& finding) {
-        add_boxed(signal_word(finding.severity, words_) + ": " + words_.say(finding.text));
+    void item(const Finding& finding, std::size_t number) {
+        add_boxed(std::to_string(number) + "  " + signal_word(finding.severity, words_) + ": " +
+                  words_.say(finding.text));
         add(words_.say(finding.remedy), indent);
         add(short_sources(finding.sources, words_) + "; " + basis_text(finding, words_), indent);
         add(words_(tr("date ____________  initials ______")), indent);

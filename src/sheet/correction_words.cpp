@@ -3,6 +3,7 @@
 
 #include <cmath>
 #include <map>
+#include <regex>
 
 #include "sheet/correction_parts.hpp"
 #include "sheet/panel_facts.hpp"
@@ -27,6 +28,11 @@ std::string figure_text(const Finding& finding, const Words&) {
 std::string limit_text(const Finding& finding, const Words& words) {
     if (!finding.limit) return {};
     return words.say({tr("limit {0}"), {figure(*finding.limit, finding.unit)}});
+}
+
+std::string with_units_kept(const std::string& text) {
+    static const std::regex figure("([0-9]) (A|V|VA|W|kW|kVA|kA|mA|h|%|\u00B0C|ohm|ohms|AWG)(?![A-Za-z])");
+    return std::regex_replace(text, figure, "$1\u00A0$2");
 }
 
 std::string basis_text(const Finding& finding, const Words& words) {

@@ -67,7 +67,7 @@ std::string short_sources(const std::vector<Citation>& sources, const Words& wor
     return text;
 }
 
-std::vector<NoticeGroup> notice_groups(const Network& network, const std::vector<Finding>& findings) {
+std::vector<NoticeGroup> notice_groups(const std::vector<Finding>& findings) {
     std::vector<NoticeGroup> groups;
     std::map<std::pair<std::string, std::size_t>, std::size_t> place;
     for (const Finding& finding : findings) {

@@ -17,7 +17,7 @@ struct NoticeGroup {
     std::size_t panel = 0;  ///< past the last panel: of none
     std::vector<const Finding*> findings;
 };
-std::vector<NoticeGroup> notice_groups(const Network&, const std::vector<Finding>&);
+std::vector<NoticeGroup> notice_groups(const std::vector<Finding>&);
 
 /// The lines of a group: one that names up to `shown` things; where a thing has no name to list, each finding's own.
 std::vector<std::string> notice_lines(const Network&, const NoticeGroup&, std::size_t shown, const Words&);
