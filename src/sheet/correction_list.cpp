@@ -29,9 +29,23 @@ std::vector<CorrectionPart> parts_of(const Network& network, const Assessment& a
     for (const Finding& finding : assessment.findings)
         if (finding.severity != Severity::notice) part(finding.standing.panel).items.push_back(&finding);
     for (NoticeGroup& group : notice_groups(assessment.findings)) part(group.panel).notices.push_back(std::move(group));
+    for (const Finding& finding : assessment.accepted) ++part(finding.standing.panel).accepted;
     if (parts.empty()) part(0);
     std::vector<CorrectionPart> all;
     for (auto& [panel, found] : parts) all.push_back(std::move(found));
+    return all;
+}
+
+/// What is traced of the panel; of what hangs on none, of all panels together.
+PanelDirectory traced_of(const CorrectionContent& content) {
+    if (content.of_panel()) return directory_of(content.network, content.part.panel);
+    PanelDirectory all;
+    for (std::size_t panel = 0; panel < content.survey().panels.size(); ++panel) {
+        const PanelDirectory one = directory_of(content.network, panel);
+        all.traced += one.traced;
+        all.claimed += one.claimed;
+        all.not_traced += one.not_traced;
+    }
     return all;
 }
 
@@ -55,8 +69,7 @@ public:
         Drawing drawing(page);
         const double top = page.paper.height - margin_bottom - foot_height;
         draw_cautions(drawing, top - cautions_height());
-        const auto directory =
-            content_.of_panel() ? directory_of(content_.network, content_.part.panel) : PanelDirectory{};
+        const PanelDirectory directory = traced_of(content_);
         const std::vector<FootCell> right = {
             {content_.words(tr("rules")), content_.choice.rules},
             {content_.words(tr("page")),
@@ -115,9 +128,9 @@ private:
         const std::string counts = counts_text(content_.part, content_.words);
         std::string text = counts;
         if (content_.of_panel())
-            text += (text.empty() ? "" : "   ") + content_.words(tr("fed from")) + ": " +
+            text += (text.empty() ? "" : "; ") + content_.words(tr("fed from")) + ": " +
                     fed_from_text(content_.network, content_.part.panel, content_.words);
-        if (!content_.choice.left_out.empty()) text += "   " + content_.choice.left_out;
+        if (!content_.choice.left_out.empty()) text += (text.empty() ? "" : ". ") + content_.choice.left_out;
         y_ = drawing.paragraph({at_.left, y_, at_.width(), 12}, text, {9}) + 1.6;
     }
 

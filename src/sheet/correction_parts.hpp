@@ -12,6 +12,7 @@ struct CorrectionPart {
     std::size_t panel = 0;
     std::vector<const Finding*> items;  ///< dangers, warnings, cautions
     std::vector<NoticeGroup> notices;
+    long accepted = 0;  ///< findings that the survey takes note of
 };
 
 /// What every part of the list is drawn from.

@@ -58,6 +58,8 @@ std::string counts_text(const CorrectionPart& part, const Words& words) {
     add(trn("{0} warning", "{0} warnings"), Severity::warning);
     add(trn("{0} caution", "{0} cautions"), Severity::caution);
     add(trn("{0} notice", "{0} notices"), Severity::notice);
+    if (part.accepted > 0)
+        text += (text.empty() ? "" : ", ") + words.count(trn("{0} accepted", "{0} accepted"), part.accepted);
     return text;
 }
 
@@ -67,7 +69,8 @@ std::string part_name(const CorrectionContent& content) {
 
 std::string part_title(const CorrectionContent& content) {
     const std::string list = content.words(tr("Correction list"));
-    const std::string place = content.of_panel() ? title_and_place(content.panel(), content.words) : "";
+    const std::string place = content.of_panel() ? title_and_place(content.panel(), content.words)
+                                                 : content.words(tr("what hangs on no known panel"));
     return place.empty() ? list : list + ": " + place;
 }
 
