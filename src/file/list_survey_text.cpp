@@ -129,7 +129,7 @@ std::string text_of(const Circuit& circuit) {
 std::string text_of(const Load& load) {
     Keys keys;
     keys.put("id", quoted(load.id)).add("circuit", load.circuit).add("title", load.title).add("va", load.va);
-    keys.add("watts", load.watts).add("continuous", load.continuous).add("note", load.note);
+    keys.add("watts", load.watts).add("duty", load.duty).add("continuous", load.continuous).add("note", load.note);
     return keys.entry("load");
 }
 

@@ -71,11 +71,12 @@ double sum_of(const Group& group, std::optional<double> ScheduleLine::*figure) {
     return sum;
 }
 
-Load load_of(const Circuit& circuit, const std::string& id, const Breaker& breaker, double va) {
+Load load_of(const Circuit& circuit, const std::string& id, const Group& group, double va) {
     Load load;
     load.id = id;
     load.circuit = circuit.id;
-    load.title = breaker.old_label;
+    load.title = group.front().breaker.old_label;
+    load.duty = group.front().duty;
     load.va = VoltAmperes(va);
     load.note = "all of the circuit together, as the schedule says";
     return load;
@@ -136,10 +137,10 @@ private:
         circuit.traced = Traced{"old-directory", std::nullopt, std::nullopt};
         const double all = sum_of(group, &ScheduleLine::va);
         const double continuous = std::min(all, sum_of(group, &ScheduleLine::continuous_va));
-        if (all > continuous) loads_.push_back(load_of(circuit, circuit.id, breaker, all - continuous));
+        if (all > continuous) loads_.push_back(load_of(circuit, circuit.id, group, all - continuous));
         if (continuous > 0) {
             const std::string id = name_or(circuit.id + " continuous", "l", loads_.size());
-            loads_.push_back(load_of(circuit, id, breaker, continuous));
+            loads_.push_back(load_of(circuit, id, group, continuous));
             loads_.back().continuous = true;
         }
         circuits_.push_back(std::move(circuit));
@@ -156,18 +157,33 @@ private:
         }
     }
 
-    /// Ids of breakers, ';' between them; a tie to what is not in the list is kept as a remark.
+    /// Ids of breakers with blanks between them, and blanks in some: the longest that is one comes first. What is none
+    /// is kept as a remark.
     void settle_ties(std::size_t index) {
+        std::string_view left = ties_[index];
         Ids ties;
         std::string lost;
-        for (const std::string& tie : ties_[index])
-            if (positions_.contains(tie))
-                ties.push_back(tie);
-            else
-                lost += (lost.empty() ? "" : ", ") + tie;
+        while (!left.empty()) {
+            std::size_t end = left.size();
+            while (end != 0 && !positions_.contains(std::string(left.substr(0, end)))) end = last_blank(left, end);
+            const bool known = end != 0;
+            if (!known) end = std::min(left.find_first_of(" ;"), left.size());
+            const std::string id(left.substr(0, end));
+            if (known)
+                ties.push_back(id);
+            else if (!id.empty())
+                lost += (lost.empty() ? "" : ", ") + id;
+            left.remove_prefix(std::min(left.size(), end + 1));
+        }
         Breaker& breaker = breakers_[index];
         if (!ties.empty()) breaker.tied_with = std::move(ties);
         if (!lost.empty()) breaker.note = fmt::format("{}tied with {}", breaker.note ? *breaker.note + "; " : "", lost);
+    }
+
+    /// Where the last blank or semicolon before `end` stands; 0 where there is none.
+    static std::size_t last_blank(std::string_view text, std::size_t end) {
+        const std::size_t at = text.find_last_of(" ;", end - 1);
+        return at == std::string_view::npos ? 0 : at;
     }
 
     const ListOptions& options_;
@@ -176,7 +192,7 @@ private:
     std::vector<Circuit> circuits_;
     std::vector<Load> loads_;
     std::vector<Reading> readings_;
-    std::vector<Ids> ties_;
+    std::vector<std::string> ties_;
     std::unordered_map<std::string, std::size_t> positions_;
 };
 

@@ -5,7 +5,9 @@
 
 #include <algorithm>
 #include <array>
+#include <charconv>
 
+#include "base/words.hpp"
 #include "file/enum_words.hpp"
 #include "file/list_cells.hpp"
 #include "file/patterns.hpp"
@@ -26,6 +28,35 @@ std::optional<Word> word_of(const std::string& text) {
     const auto found = std::ranges::find(enum_words<Word>, text);
     if (found == enum_words<Word>.end()) return std::nullopt;
     return static_cast<Word>(found - enum_words<Word>.begin());
+}
+
+/// What stands before and after the name in what the directory prints of a row that is no circuit: a feeder, a source,
+/// a main; in every language.
+std::vector<std::pair<std::string, std::string>> texts_of_no_circuit() {
+    std::vector<std::pair<std::string, std::string>> texts;
+    for (const std::string& language : Words::languages())
+        for (const char* pattern : {tr("Feeder to {0}"), tr("{0}: feeds in"), tr("Main: shuts off this panel")}) {
+            const std::string printed = Words::in(language)(pattern);
+            const std::size_t name = std::min(printed.find("{0}"), printed.size());
+            texts.emplace_back(printed.substr(0, name), name < printed.size() ? printed.substr(name + 3) : "");
+        }
+    return texts;
+}
+
+bool is_no_circuit(const std::string& text) {
+    static const auto texts = texts_of_no_circuit();
+    return std::ranges::any_of(
+        texts, [&](const auto& around) { return text.starts_with(around.first) && text.ends_with(around.second); });
+}
+
+/// A figure as it was written, to the last digit; else one of a spreadsheet: '1,200' or '1,5'.
+std::optional<double> exact_figure(const std::string& text) {
+    double number = 0;
+    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
+    const bool whole = error == std::errc() && end == text.data() + text.size();
+    if (!whole) return figure_in(text);
+    constexpr double most = 1e12;  // of any number in a survey file
+    return number >= 0 && number <= most ? std::optional(number) : std::nullopt;
 }
 
 std::vector<std::string> parts_of(std::string_view text, std::string_view separators) {
@@ -62,7 +93,7 @@ public:
     std::optional<double> figure(const std::string& column, double least = 0) {
         const std::string text = word(column);
         if (is_nothing(text)) return std::nullopt;
-        const auto figure = figure_in(text);
+        const auto figure = exact_figure(text);
         if (!figure || *figure < least)
             wrong(column, "is no figure for " + column, "write a number, or leave it blank");
         return figure;
@@ -126,7 +157,7 @@ public:
         breaker.note = text("note");
         if (const auto amps = figure("amps", 1)) breaker.amps = Amperes(*amps);
         breaker.device = one_of("device", std::array<std::string_view, 3>{"breaker", "fuse", "pullout"});
-        line.tied_with = parts_of(word("tied_with"), ";");
+        line.tied_with = word("tied_with");
         read_guards(breaker);
     }
 
@@ -161,8 +192,9 @@ public:
         line.measured_a = figure("measured_a");
         const bool says_any =
             line.circuit != Circuit() || line.va.value_or(0) > 0 || line.continuous_va.value_or(0) > 0;
-        line.has_circuit = says_any || (line.breaker.old_label && line.breaker.state != BreakerState::spare &&
-                                        word("class") != "feeder");
+        line.duty = word_of<Duty>(word("class"));
+        const auto& label = line.breaker.old_label;
+        line.has_circuit = label ? line.breaker.state != BreakerState::spare && !is_no_circuit(*label) : says_any;
     }
 
 private:

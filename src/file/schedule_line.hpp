@@ -23,7 +23,8 @@ struct ScheduleLine {
     Breaker breaker;
     Circuit circuit;
     bool has_circuit = false;
-    Ids tied_with;
+    std::string tied_with;  ///< ids of breakers, blanks between them
+    std::optional<Duty> duty;
     std::optional<double> va, continuous_va, measured_a;
 };
 

@@ -93,3 +93,24 @@ TEST_CASE("schedule rows: a tie to what is not in the list stays as a remark") {
     CHECK(breakers_of(first_line + "MAIN,1,,,1,1,Hall,,,20,,LP:1,,,,,,,,,,,,,\n") ==
           Lines{"MAIN:1 20 A 'Hall' (tied with LP:1)"});
 }
+
+TEST_CASE("schedule rows: ties of several breakers, blanks in their names") {
+    const Listed list =
+        listed(first_line + "LP 1,1,,,1,1,A,,,20,,LP 1:3 LP 1:5,,,,,,,,,,,,,\n" +
+               "LP 1,3,,,1,1,B,,,20,,,,,,,,,,,,,,,\n" + "LP 1,5,,,1,1,C,,,20,,LP 1:1;gone,,,,,,,,,,,,,\n");
+    CHECK(list.survey().breakers[0].tied_with == Ids{"LP 1:3", "LP 1:5"});
+    CHECK(list.survey().breakers[2].tied_with == Ids{"LP 1:1"});
+    CHECK(list.survey().breakers[2].note == "tied with gone");
+}
+
+TEST_CASE("schedule rows: feeders, sources and mains are no circuits; a class is the duty of the load") {
+    const Listed list = listed(first_line +
+                               "MAIN,1,,,1,1,Feeder to Shop,,,60,,,,,,,,,,5000,yes,,,,\n"
+                               "MAIN,3,,,1,1,Main: shuts off this panel,,,60,,,,,,,,,,,no,,,,\n"
+                               "MAIN,5,,,1,1,Water heater,water-heater,,30,,,,,,,,,,2250.123456789,yes,,,,\n");
+    CHECK(list.survey().circuits.size() == 1);
+    CHECK(list.breakers[0] == "MAIN:1 60 A 'Feeder to Shop'");
+    REQUIRE(list.survey().loads.size() == 1);
+    CHECK(list.survey().loads[0].duty == Duty::water_heater);
+    CHECK(list.survey().loads[0].va == VoltAmperes(2250.123456789));
+}
