@@ -20,5 +20,6 @@ using Run = std::function<int(std::ostream& out, std::ostream& err, const Words&
 void add_new_command(CLI::App&, Run& run);
 void add_check_command(CLI::App&, Run& run);
 void add_card_command(CLI::App&, Run& run);
+void add_schedule_command(CLI::App&, Run&);
 
 }  // namespace doorcard
