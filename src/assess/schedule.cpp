@@ -2,7 +2,6 @@
 #include "assess/schedule.hpp"
 
 #include <algorithm>
-#include <set>
 
 #include "assess/schedule_parts.hpp"
 
@@ -117,7 +116,8 @@ private:
         if (connected) row.connected_va = row.connected_va.value_or(VoltAmperes(0)) + *connected;
         row.continuous_va.reset();
         if (!survey_.panels[fed].transformer)
-            return add(row.va, on_legs(all_.panel_sums[fed], known_letters(network_.breaker_legs(*row.entry.breaker))));
+            return add(row.va,
+                       on_legs(all_.panel_totals[fed].sums, known_letters(network_.breaker_legs(*row.entry.breaker))));
         add(row.va, on_legs(all_.feeder_sums[fed], letters(row)));
     }
 
@@ -164,7 +164,7 @@ private:
 
     void set_panel_figures(PanelSchedule& schedule) const {
         const PanelFigures& figures = all_.panels[panel_];
-        schedule.connected_va = connected(schedule);
+        schedule.connected_va = all_.feeders[panel_].connected_va;
         schedule.neutral_a = figures.neutral_amps;
         schedule.imbalance_percent = figures.imbalance_percent;
         schedule.measured_imbalance_percent = measured_imbalance(schedule);
@@ -176,9 +176,6 @@ private:
         set_fault(schedule);
         set_interrupting(schedule);
     }
-
-    // Its own side of a transformer, where it stands behind one.
-    std::optional<VoltAmperes> connected(const PanelSchedule&) const { return all_.feeders[panel_].connected_va; }
 
     std::optional<double> measured_imbalance(const PanelSchedule& schedule) const {
         std::vector<Amperes> legs;
