@@ -20,9 +20,11 @@ struct CheckOptions {
     bool json = false;
     bool only_required = false;
     std::optional<Applies> applies;
+    std::string output;            ///< a correction list by its ending; empty: none
+    std::string paper = "letter";  ///< letter | a4
 };
 
-/// Exit 0, or 1 where a finding stands at or above `fail_at`; 3 where the file is wrong.
+/// Exit 0, or 1 where a finding stands at or above `fail_at`; 2 where an option is none; 3 where the file is wrong.
 int run_check(const CheckOptions&, std::ostream& out, std::ostream& err, const Words&);
 
 }  // namespace doorcard

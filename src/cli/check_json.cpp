@@ -1,21 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "cli/check_json.hpp"
 
-#include <nlohmann/json.hpp>
+#include "cli/json_parts.hpp"
 
 namespace doorcard {
 namespace {
-
-using Json = nlohmann::ordered_json;
-
-template <class T>
-Json number(const std::optional<T>& value) {
-    if (!value) return nullptr;
-    if constexpr (requires { value->value; })
-        return value->value;
-    else
-        return *value;
-}
 
 Json letters(const std::string& legs) {
     Json list = Json::array();

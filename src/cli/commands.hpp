@@ -21,5 +21,7 @@ void add_new_command(CLI::App&, Run& run);
 void add_check_command(CLI::App&, Run& run);
 void add_card_command(CLI::App&, Run& run);
 void add_set_command(CLI::App&, Run& run);
+void add_find_command(CLI::App&, Run& run);
+void add_schedule_command(CLI::App&, Run&);
 
 }  // namespace doorcard
