@@ -27,6 +27,12 @@ void sort_findings(const Network& network, std::vector<Finding>& findings) {
     findings = std::move(sorted);
 }
 
+RulesUsed rules_used(const RuleBook& book) {
+    RulesUsed used{book.edition(), book.amendments(), {}};
+    for (const auto& [id, option] : book.options()) used.options.emplace(id, option.value);
+    return used;
+}
+
 }  // namespace
 
 std::string_view name_of(Severity severity) {
@@ -57,6 +63,7 @@ Assessment assess(const Network& network, const RuleBook& book) {
     assessment.feeders = std::move(all.feeders);
     assessment.neutrals = std::move(all.neutrals);
     assessment.panels = std::move(all.panels);
+    assessment.rules = rules_used(book);
     return assessment;
 }
 

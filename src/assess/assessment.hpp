@@ -49,6 +49,13 @@ struct PanelFigures {
     std::optional<double> imbalance_percent;
 };
 
+/// The rules that an assessment went by: edition, what local rules amend, and each option with its value.
+struct RulesUsed {
+    std::string edition;  ///< "NEC-2023"
+    std::vector<Amendment> amendments;
+    std::map<std::string, std::string> options;
+};
+
 /// All that follows from one survey: figures in file order, findings by severity, then panel, space, rule.
 struct Assessment {
     std::vector<LoadFigures> circuits;
@@ -58,6 +65,7 @@ struct Assessment {
     std::vector<Finding> findings;
     std::vector<Finding> accepted;  ///< taken note of; a danger stands in both
     std::vector<Assumption> assumed;
+    RulesUsed rules;
 };
 
 /// Pure: the same survey and book give the same assessment.

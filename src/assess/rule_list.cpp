@@ -53,14 +53,15 @@ constexpr std::array rules = {
     RuleEntry{"system-without-rules", tr("a system of another country"), Severity::notice},
     RuleEntry{"insulation-unlisted", tr("insulation that is in no table"), Severity::notice},
     RuleEntry{"record-unread", tr("a recording or waveform that is kept, not read"), Severity::notice},
+    RuleEntry{"local-rule-laxer", tr("local rules that ask for less than the code"), Severity::notice},
     RuleEntry{"accepted-idle", tr("an acceptance of a finding that no longer fires"), Severity::notice},
 };
 
-constexpr std::array<RuleFunction, 13> families = {
+constexpr std::array<RuleFunction, 14> families = {
     find_overloads,       find_appliance_shares, find_neutral_wiring,     find_neutral_currents,
     find_open_neutrals,   find_double_feeds,     find_misplaced_breakers, find_voltages,
     find_unbalanced_legs, find_small_wires,      find_overloaded_buses,   find_gaps,
-    find_label_faults,
+    find_lax_local_rules, find_label_faults,
 };
 
 /// A panel on a system of another country has no rules here: what this code or standard asks for is left unsaid there.

@@ -43,6 +43,9 @@ std::vector<std::size_t> breakers_of(const SharedNeutral&);
 /// Receptacles at a receptacle outlet: as counted, else two, but one of a heavy configuration (above 20 A).
 int receptacles_at(const Outlet&, const RuleBook&);
 
+/// The citations of these tables, figures and rules, each once: what findings rest on that use several figures.
+std::vector<Citation> sources_of(const RuleBook&, std::initializer_list<const char*> ids);
+
 /// A finding with its address and rule filled in.
 Finding begin_finding(const char* rule, Severity, Basis, Address of);
 

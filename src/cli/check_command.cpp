@@ -22,7 +22,7 @@ void keep_asked_for(const CheckOptions& options, std::vector<Finding>& findings)
 }  // namespace
 
 int run_check(const CheckOptions& options, std::ostream& out, std::ostream& err, const Words& words) {
-    const auto loaded = load_survey(options.file, err, words);
+    const auto loaded = load_survey(options.file, err, words, options.rules);
     if (!loaded) return exit_input;
     const Network network = network_of(loaded->survey);
     Assessment assessment = assess(network, loaded->book);

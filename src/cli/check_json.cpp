@@ -3,6 +3,8 @@
 
 #include <nlohmann/json.hpp>
 
+#include "cli/rules_used.hpp"
+
 namespace doorcard {
 namespace {
 
@@ -112,7 +114,8 @@ nlohmann::ordered_json check_json(const Assessment& assessment, const Words& wor
             {"circuits", list(assessment.circuits, [](const LoadFigures& f) { return load_json(f, false); })},
             {"feeders", list(assessment.feeders, [](const LoadFigures& f) { return load_json(f, true); })},
             {"neutrals", list(assessment.neutrals, neutral_json)},
-            {"panels", list(assessment.panels, panel_json)}};
+            {"panels", list(assessment.panels, panel_json)},
+            {"rules", rules_used_json(assessment.rules)}};
 }
 
 }  // namespace doorcard

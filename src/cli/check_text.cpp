@@ -12,6 +12,7 @@
 #include "assess/standing.hpp"
 #include "cli/check_json.hpp"
 #include "cli/check_tables.hpp"
+#include "cli/rules_used.hpp"
 
 namespace doorcard {
 namespace {
@@ -91,10 +92,10 @@ private:
     std::string short_sources(const std::vector<Citation>& sources) const {
         std::string text, standard;
         for (const Citation& source : sources) {
-            const bool again = !source.practice && source.standard == standard;
+            const bool again = !source.place.empty() && source.standard == standard;
             standard = source.practice ? "" : source.standard;
             text += text.empty() ? "" : again ? ", " : "; ";
-            text += again ? source.place : words_(source.text());
+            text += again ? source.place : words_.say(source.message());
         }
         return text;
     }
@@ -226,6 +227,7 @@ void write_check(std::ostream& out, const Network& network, const Assessment& as
     write_circuit_tables(out, network, assessment, words, terminal);
     write_neutral_table(out, network, assessment, words, terminal);
     write_panel_table(out, network, assessment, words, terminal);
+    write_rules_used(out, assessment.rules, words, terminal);
     write_summary(out, assessment, words, terminal);
 }
 
