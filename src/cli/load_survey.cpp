@@ -94,7 +94,7 @@ bool lay_over_local_rules(RuleBook& book, const ReadSurvey& read, const std::str
 
 }  // namespace
 
-std::optional<LoadedSurvey> load_survey(const std::string& file, std::ostream& err, const Words& words,
+std::optional<LoadedSurvey> load_survey(const std::string& file, std::ostream& err, const Words&,
                                         const std::vector<std::string>& rules) {
     auto source = read_text(file);
     if (!source) {
