@@ -13,18 +13,15 @@ namespace {
 
 /// By severity, then panel, space, rule; alike ones keep their order.
 void sort_findings(const Network& network, std::vector<Finding>& findings) {
-    using Key = std::tuple<Severity, std::size_t, int, std::string>;
-    std::vector<std::pair<Key, std::size_t>> order;
-    order.reserve(findings.size());
-    for (std::size_t i = 0; i < findings.size(); ++i) {
-        const Standing at = standing(network, findings[i].of);
-        order.push_back({{findings[i].severity, at.panel, at.space, findings[i].rule}, i});
+    for (Finding& finding : findings) finding.standing = standing(network, finding.of);
+    std::ranges::stable_sort(findings, comes_first);
+}
+
+void set_assumed(Assessment& assessment, std::vector<std::vector<Assumption>> by_panel) {
+    for (std::vector<Assumption>& of_panel : by_panel) {
+        std::ranges::move(of_panel, std::back_inserter(assessment.assumed));
+        assessment.assumed_up_to.push_back(assessment.assumed.size());
     }
-    std::ranges::sort(order);
-    std::vector<Finding> sorted;
-    sorted.reserve(findings.size());
-    for (const auto& [key, i] : order) sorted.push_back(std::move(findings[i]));
-    findings = std::move(sorted);
 }
 
 RulesUsed rules_used(const RuleBook& book) {
@@ -34,6 +31,10 @@ RulesUsed rules_used(const RuleBook& book) {
 }
 
 }  // namespace
+
+bool comes_first(const Finding& a, const Finding& b) {
+    return std::tie(a.severity, a.standing, a.rule) < std::tie(b.severity, b.standing, b.rule);
+}
 
 std::string_view name_of(Severity severity) {
     constexpr std::array<std::string_view, 4> names = {"danger", "warning", "caution", "notice"};
@@ -50,20 +51,21 @@ std::string_view name_of(Applies applies) {
     return names[static_cast<std::size_t>(applies)];
 }
 
-Assessment assess(const Network& network, const RuleBook& book) {
+Assessment assess(const Network& network, const RuleBook& book, const KnownTotals& known) {
     const Readings readings(network.survey());
-    Reckoned all = reckon(network, book, readings);
+    Reckoned all = reckon(network, book, readings, known);
     Assessment assessment;
     assessment.findings = run_rules(all);
     set_accepted_apart(all, assessment.findings, assessment.accepted);
     sort_findings(network, assessment.findings);
     sort_findings(network, assessment.accepted);
-    assessment.assumed = assumptions(all);
+    set_assumed(assessment, assumptions(all));
     assessment.circuits = std::move(all.circuits);
     assessment.feeders = std::move(all.feeders);
     assessment.neutrals = std::move(all.neutrals);
     assessment.panels = std::move(all.panels);
     assessment.rules = rules_used(book);
+    assessment.panel_totals = std::move(all.panel_totals);
     return assessment;
 }
 

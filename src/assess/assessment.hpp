@@ -3,6 +3,7 @@
 #include <map>
 
 #include "assess/finding.hpp"
+#include "assess/panel_sums.hpp"
 #include "network/network.hpp"
 
 namespace doorcard {
@@ -23,6 +24,7 @@ struct LoadFigures {
     std::optional<double> percent_of_rating;
     std::optional<Amperes> ampacity_a;
     std::optional<double> voltage_drop_percent, total_drop_percent;
+    bool operator==(const LoadFigures&) const = default;
 };
 
 struct NeutralFigures {
@@ -32,6 +34,7 @@ struct NeutralFigures {
     std::optional<Amperes> amps, triplen_amps, measured_a, explained_a, residual_a;
     std::optional<double> imbalance_percent;
     std::optional<Amperes> ampacity_a;
+    bool operator==(const NeutralFigures&) const = default;
 };
 
 struct PanelLegFigures {
@@ -39,6 +42,7 @@ struct PanelLegFigures {
     std::optional<Amperes> amps;
     std::optional<VoltAmperes> va;
     std::optional<Amperes> measured_a;
+    bool operator==(const PanelLegFigures&) const = default;
 };
 
 struct PanelFigures {
@@ -47,6 +51,7 @@ struct PanelFigures {
     std::vector<PanelLegFigures> legs;
     std::optional<Amperes> neutral_amps;
     std::optional<double> imbalance_percent;
+    bool operator==(const PanelFigures&) const = default;
 };
 
 /// The rules that an assessment went by: edition, what local rules amend, and each option with its value.
@@ -63,12 +68,19 @@ struct Assessment {
     std::vector<NeutralFigures> neutrals;
     std::vector<PanelFigures> panels;
     std::vector<Finding> findings;
-    std::vector<Finding> accepted;  ///< taken note of; a danger stands in both
-    std::vector<Assumption> assumed;
+    std::vector<Finding> accepted;    ///< taken note of; a danger stands in both
+    std::vector<Assumption> assumed;  ///< by panel, those of no panel last
     RulesUsed rules;
+
+    // What a new assessment after an edit builds on.
+    std::vector<std::size_t> assumed_up_to;  ///< by panel, and of no panel: where its defaults end in `assumed`
+    std::vector<PanelTotals> panel_totals;   ///< by panel
 };
 
-/// Pure: the same survey and book give the same assessment.
-Assessment assess(const Network&, const RuleBook&);
+/// The order of findings: by severity, then panel, space, rule.
+bool comes_first(const Finding&, const Finding&);
+
+/// Pure: the same survey and book give the same assessment. `known`: panels of which nothing but their totals is known.
+Assessment assess(const Network&, const RuleBook&, const KnownTotals& known = {});
 
 }  // namespace doorcard

@@ -5,27 +5,32 @@
 
 #include "assess/ampacity.hpp"
 #include "assess/rule_parts.hpp"
+#include "assess/standing.hpp"
 
 namespace doorcard {
 namespace {
 
 class Assumed {
 public:
-    explicit Assumed(const Reckoned& all) : all_(all), found_(all.assumed) {}
+    explicit Assumed(const Reckoned& all) : all_(all), by_panel_(all.network.survey().panels.size() + 1) {}
 
-    std::vector<Assumption> everything() {
+    std::vector<std::vector<Assumption>> everything() {
         const Survey& survey = all_.network.survey();
+        at_ = survey.panels.size();
         if (!survey.heading.rules) add({ThingKind::survey, "", ""}, "rules", all_.book.edition());
-        for (std::size_t p = 0; p < survey.panels.size(); ++p) of_panel(p);
+        for (std::size_t p = 0; p < survey.panels.size(); ++p) of_panel(at_ = p);
         for (std::size_t c = 0; c < survey.circuits.size(); ++c) of_circuit(c);
-        for (const auto& loads : all_.placed.on_circuit) of_loads(loads);
-        for (const auto& loads : all_.placed.on_panel) of_loads(loads);
-        return std::move(found_);
+        for (std::size_t c = 0; c < survey.circuits.size(); ++c) {
+            at_ = panel_of_circuit(all_.network, c);
+            of_loads(all_.placed.on_circuit[c]);
+        }
+        for (std::size_t p = 0; p < survey.panels.size(); ++p) of_loads(all_.placed.on_panel[at_ = p]);
+        return std::move(by_panel_);
     }
 
 private:
     void add(const Address& of, const char* key, std::string value) {
-        found_.push_back({of.text(), key, std::move(value)});
+        by_panel_[at_].push_back({of.text(), key, std::move(value)});
     }
 
     void of_panel(std::size_t p) {
@@ -42,8 +47,10 @@ private:
 
     void of_circuit(std::size_t c) {
         const Circuit& circuit = all_.network.survey().circuits[c];
-        if (circuit.wire)
-            of_wire(address_of(all_.network, {ThingKind::circuit, c}), *circuit.wire, all_.circuits[c].rating_a);
+        const Address of = address_of(all_.network, {ThingKind::circuit, c});
+        at_ = panel_of_circuit(all_.network, c);
+        if (all_.measured[c].sustained_from_amps) add(of, "amps_min", "amps");
+        if (circuit.wire) of_wire(of, *circuit.wire, all_.circuits[c].rating_a);
     }
 
     void of_wire(const Address& of, const Wire& wire, std::optional<Amperes> device) {
@@ -65,11 +72,12 @@ private:
     }
 
     const Reckoned& all_;
-    std::vector<Assumption> found_;
+    std::vector<std::vector<Assumption>> by_panel_;
+    std::size_t at_ = 0;  // the panel it is of
 };
 
 }  // namespace
 
-std::vector<Assumption> assumptions(const Reckoned& all) { return Assumed(all).everything(); }
+std::vector<std::vector<Assumption>> assumptions(const Reckoned& all) { return Assumed(all).everything(); }
 
 }  // namespace doorcard

@@ -9,10 +9,6 @@
 namespace doorcard {
 namespace {
 
-void note_assumed_level(Reckoned& all, const Measured& measured, const std::string& of) {
-    if (measured.sustained_from_amps) all.assumed.push_back({of, "amps_min", "amps"});
-}
-
 Measured measured_of(const Reckoned& all, ThingKind kind, const std::string& id) {
     Measured found;
     for (const Reading* reading : all.readings.of(kind, id))
@@ -105,16 +101,15 @@ void reckon_circuits(Reckoned& all) {
         Measured measured = measured_of(all, ThingKind::circuit, survey.circuits[c].id);
         for (const std::size_t b : network.breakers_of(c))
             if (network.circuits_on(b).size() == 1) measured.take(all.measured_breakers[b]);
-        note_assumed_level(all, measured, Address{ThingKind::circuit, survey.circuits[c].id, ""}.text());
         all.measured.push_back(measured);
         all.circuits.push_back(figures_of(all, c));
     }
 }
 
-Reckoned reckon(const Network& network, const RuleBook& book, const Readings& readings) {
+Reckoned reckon(const Network& network, const RuleBook& book, const Readings& readings, const KnownTotals& known) {
     Reckoned all{network, book, readings, place_loads(network, book)};
     reckon_circuits(all);
-    reckon_panels(all);
+    reckon_panels(all, known);
     reckon_neutrals(all);
     reckon_voltage_drops(all);
     return all;

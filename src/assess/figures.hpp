@@ -2,6 +2,7 @@
 #pragma once
 #include "assess/assessment.hpp"
 #include "assess/circuit_load.hpp"
+#include "assess/panel_sums.hpp"
 #include "assess/readings.hpp"
 
 namespace doorcard {
@@ -16,7 +17,7 @@ struct Reckoned {
     std::vector<CircuitDemand> demands{};       ///< by circuit
     std::vector<Measured> measured{};           ///< by circuit
     std::vector<Measured> measured_breakers{};  ///< by breaker: its own readings
-    std::vector<LegSums> panel_sums{};          ///< by panel: its own loads and all downstream
+    std::vector<PanelTotals> panel_totals{};    ///< by panel: its own loads and all downstream
     std::vector<LegSums> feeder_sums{};         ///< by panel: the currents in its feeding conductors
     std::vector<Measured> measured_feeders{};   ///< by panel
     std::vector<LoadFigures> circuits{};        ///< by circuit
@@ -24,10 +25,10 @@ struct Reckoned {
     std::vector<NeutralFigures> neutrals{};     ///< as network.neutrals()
     std::vector<LegSums> neutral_sums{};        ///< likewise: the loads of its circuits
     std::vector<PanelFigures> panels{};
-    std::vector<Assumption> assumed{};  ///< defaults that figures used
 };
 
-Reckoned reckon(const Network&, const RuleBook&, const Readings&);
+/// `known`: totals of panels whose loads need not be looked at.
+Reckoned reckon(const Network&, const RuleBook&, const Readings&, const KnownTotals& known = {});
 
 /// The smallest rating of these breakers; nullopt where none has one.
 std::optional<Amperes> smallest_rating(const Network&, const std::vector<std::size_t>& breakers);
@@ -35,7 +36,7 @@ std::optional<Amperes> largest_rating(const Network&, const std::vector<std::siz
 
 // The parts of `reckon`, in the order in which they build on one another.
 void reckon_circuits(Reckoned&);
-void reckon_panels(Reckoned&);  ///< panels and feeders
+void reckon_panels(Reckoned&, const KnownTotals&);  ///< panels and feeders
 void reckon_neutrals(Reckoned&);
 
 }  // namespace doorcard

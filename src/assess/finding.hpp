@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
+#include <climits>
+#include <cstdint>
 #include <optional>
 #include <string>
 
@@ -12,6 +14,14 @@ namespace doorcard {
 enum class Severity { danger, warning, caution, notice };  ///< in this order of weight
 enum class Basis { required, advised, practice, gap };
 enum class Applies { new_work, existing, any };
+
+/// Where a thing stands in a list by panel and space: the panel's position and the lowest space; things without a panel
+/// come last.
+struct Standing {
+    std::size_t panel = SIZE_MAX;
+    int space = INT_MAX;
+    auto operator<=>(const Standing&) const = default;
+};
 
 /// One thing that a rule found. Figures are unrounded, in `unit` ("A", "V", "%", "count", "" where there is none).
 struct Finding {
@@ -26,6 +36,7 @@ struct Finding {
     std::string unit;
     std::vector<Citation> sources;  ///< at least one
     Message remedy;                 ///< what would put it right
+    Standing standing;              ///< of what it is of; known once it is sorted into the list
     bool operator==(const Finding&) const = default;
 };
 

@@ -19,6 +19,11 @@ Standing standing_of_circuit(const Network& network, std::size_t circuit) {
 
 }  // namespace
 
+std::size_t panel_of_circuit(const Network& network, std::size_t circuit) {
+    const auto& breakers = network.breakers_of(circuit);
+    return breakers.empty() ? network.survey().panels.size() : network.panel_of(breakers.front());
+}
+
 Standing standing(const Network& network, const Address& of) {
     const Survey& survey = network.survey();
     const auto at = [&](const auto& table) { return table.position(of.id); };

@@ -1,19 +1,13 @@
 // SPDX-License-Identifier: MIT
 #pragma once
-#include <climits>
-#include <cstdint>
-
+#include "assess/finding.hpp"
 #include "network/network.hpp"
 
 namespace doorcard {
 
-/// Where a thing stands in a list by panel and space: the panel's position and the lowest space; things without a panel
-/// come last.
-struct Standing {
-    std::size_t panel = SIZE_MAX;
-    int space = INT_MAX;
-};
-
 Standing standing(const Network&, const Address& of);
+
+/// The panel of a circuit's first breaker; the number of panels where it has none.
+std::size_t panel_of_circuit(const Network&, std::size_t circuit);
 
 }  // namespace doorcard

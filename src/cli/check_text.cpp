@@ -106,7 +106,7 @@ private:
         std::map<std::pair<std::string, std::size_t>, std::vector<const Finding*>> groups;
         for (const Finding& finding : findings) {
             if (finding.severity != Severity::notice) continue;
-            const std::pair key{finding.rule, standing(network_, finding.of).panel};
+            const std::pair key{finding.rule, finding.standing.panel};
             if (groups[key].empty()) order.push_back(key);
             groups[key].push_back(&finding);
         }

@@ -5,8 +5,10 @@
 #include <pango/pangocairo.h>
 #include <pango/pangofc-fontmap.h>
 
+#include <cstring>
 #include <filesystem>
 #include <stdexcept>
+#include <unordered_map>
 
 #include "sheet/pango_type.hpp"
 
@@ -47,10 +49,12 @@ FcConfig* own_fonts() {
     throw std::runtime_error("the fonts DejaVu Sans are not installed (package fonts-dejavu)");
 }
 
-// Fonts opened once in a thread, and never changed: a cache, not a state.
+// Fonts opened once in a thread and never changed, and the widths of the texts measured with them: a cache, not a
+// state.
 struct TypeCase {
     OwnedMap map;
     OwnedContext context;
+    mutable std::unordered_map<std::string, double> widths;  // by style and text
 
     TypeCase() : map(pango_cairo_font_map_new_for_font_type(CAIRO_FONT_TYPE_FT)) {
         FcConfig* config = own_fonts();
@@ -68,9 +72,19 @@ struct TypeCase {
     }
 };
 
-PangoContext* context() {
+const TypeCase& type_case() {
     thread_local const TypeCase fonts;
-    return fonts.context.get();
+    return fonts;
+}
+
+PangoContext* context() { return type_case().context.get(); }
+
+// What tells one measured text from another.
+std::string measured_key(const std::string& text, const TypeStyle& style) {
+    std::string key(sizeof style.points, '\0');
+    std::memcpy(key.data(), &style.points, sizeof style.points);
+    key += static_cast<char>(style.bold + 2 * style.italic + 4 * style.condensed);
+    return key + text;
 }
 
 double mm(int pango_units) { return pango_units / static_cast<double>(PANGO_SCALE) * mm_per_point; }
@@ -120,9 +134,14 @@ OwnedLayout shaped(const std::string& text, const TypeStyle& style) {
 }
 
 double text_width(const std::string& text, const TypeStyle& style) {
+    constexpr std::size_t most_kept = 20'000;
+    auto& widths = type_case().widths;
+    std::string key = measured_key(text, style);
+    if (const auto found = widths.find(key); found != widths.end()) return found->second;
     PangoRectangle logical;
     pango_layout_get_extents(shaped(text, style).get(), nullptr, &logical);
-    return mm(logical.width);
+    if (widths.size() >= most_kept) widths.clear();
+    return widths.emplace(std::move(key), mm(logical.width)).first->second;
 }
 
 InkExtent ink_extent(const std::string& text, const TypeStyle& style) {

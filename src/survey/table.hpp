@@ -2,6 +2,7 @@
 #pragma once
 #include <cstddef>
 #include <memory>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <unordered_map>
@@ -37,6 +38,21 @@ public:
     }
     bool contains(std::string_view id) const { return find(id) != nullptr; }
 
+    /// The same list with one row changed; it remembers which, so that comparing the two is quick.
+    Table with_row(std::size_t at, T row) const {
+        std::vector<T> changed = rows();
+        changed[at] = std::move(row);
+        Table table;
+        table.body_ = std::make_shared<const Body>(std::move(changed), body_, at);
+        return table;
+    }
+    /// The row that was changed, where this list was made of the other one by `with_row`.
+    std::optional<std::size_t> changed_row_of(const Table& other) const {
+        return body_->made_of.lock() == other.body_ ? std::optional(body_->changed) : std::nullopt;
+    }
+
+    /// One and the same list, not only an equal one.
+    bool is_same(const Table& other) const { return body_ == other.body_; }
     bool operator==(const Table& other) const { return body_ == other.body_ || rows() == other.rows(); }
 
 private:
@@ -44,7 +60,11 @@ private:
         std::vector<T> rows;
         std::unordered_map<std::string_view, std::size_t> index;  // views into rows, which never move
 
-        explicit Body(std::vector<T> given) : rows(std::move(given)) {
+        std::weak_ptr<const Body> made_of;
+        std::size_t changed = 0;
+
+        explicit Body(std::vector<T> given, std::weak_ptr<const Body> base = {}, std::size_t at = 0)
+            : rows(std::move(given)), made_of(std::move(base)), changed(at) {
             if constexpr (requires(const T& thing) { thing.id; }) {
                 index.reserve(rows.size());
                 for (std::size_t i = 0; i < rows.size(); ++i) index.emplace(rows[i].id, i);

@@ -61,3 +61,17 @@ TEST_CASE("table: an empty table has nothing") {
     CHECK(table.begin() == table.end());
     CHECK_FALSE(table.contains(""));
 }
+
+TEST_CASE("table: one made of another by one row remembers which") {
+    const Table<Room> before = rooms({"kitchen", "hall"});
+    Room bath;
+    bath.id = "bath";
+    const Table<Room> after = before.with_row(1, bath);
+    CHECK(after.changed_row_of(before) == 1);
+    CHECK(after.find("bath") == &after[1]);
+    CHECK(before.contains("hall"));
+    CHECK_FALSE(before.changed_row_of(after));
+    CHECK_FALSE(rooms({"kitchen", "bath"}).changed_row_of(before));
+    CHECK_FALSE(before.is_same(after));
+    CHECK(before.is_same(Table<Room>(before)));
+}

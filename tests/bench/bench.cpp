@@ -10,6 +10,7 @@
 #include <chrono>
 #include <cstdio>
 #include <filesystem>
+#include <fstream>
 #include <stdexcept>
 #include <string>
 #include <vector>
@@ -77,6 +78,13 @@ public:
         return whole.seconds;
     }
 
+    // Edits of that building, one after another.
+    void edits(int panels, int outlets, int readings) {
+        fmt::print("edits of it, process start and reading apart\n");
+        run({bin_ / "reassess_edits", building(panels, outlets, readings)}, folder_ / "edits.txt");
+        fmt::print("{}\n", text_of(folder_ / "edits.txt"));
+    }
+
     void card() {
         const fs::path survey = building(1, 250, 42);
         const Measure whole =
@@ -96,6 +104,11 @@ private:
         return survey;
     }
 
+    static std::string text_of(const fs::path& file) {
+        std::ifstream in(file);
+        return {std::istreambuf_iterator<char>(in), {}};
+    }
+
     static void say(const char* what, const Measure& measure) {
         fmt::print("  {:<26} {:8.3f} s   peak {:6.1f} MiB\n", what, measure.seconds, measure.peak_mib);
     }
@@ -110,6 +123,9 @@ void measure(const fs::path& bin, bool small) {
     if (!small) {
         const double large = bench.check("the large building", 200, 50'000, 10'000);
         fmt::print("100 times the building took {:.0f} times as long\n\n", large / hundredth);
+        bench.edits(200, 50'000, 10'000);
+    } else {
+        bench.edits(2, 500, 100);
     }
     bench.card();
 }
