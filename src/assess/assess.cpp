@@ -65,6 +65,7 @@ Assessment assess(const Network& network, const RuleBook& book, const KnownTotal
     assessment.neutrals = std::move(all.neutrals);
     assessment.panels = std::move(all.panels);
     assessment.rules = rules_used(book);
+    assessment.joints = std::move(all.joints);
     assessment.panel_totals = std::move(all.panel_totals);
     return assessment;
 }

@@ -38,5 +38,15 @@ void find_overloaded_buses(const Reckoned&, std::vector<Finding>&);    // bus_ru
 void find_gaps(const Reckoned&, std::vector<Finding>&);                // gap_rules.cpp
 void find_lax_local_rules(const Reckoned&, std::vector<Finding>&);     // local_rules.cpp
 void find_label_faults(const Reckoned&, std::vector<Finding>&);        // labels.cpp
+void find_stated_limits(const Reckoned&, std::vector<Finding>&);       // nameplate_rules.cpp
+void find_small_grounds(const Reckoned&, std::vector<Finding>&);       // grounding_rules.cpp
+void find_receptacle_ratings(const Reckoned&, std::vector<Finding>&);  // receptacle_rules.cpp
+void find_voltage_drops(const Reckoned&, std::vector<Finding>&);       // voltage_drop_rules.cpp
+void find_poor_joints(const Reckoned&, std::vector<Finding>&);         // joint_rules.cpp
+void find_leakage(const Reckoned&, std::vector<Finding>&);             // leakage_rules.cpp
+void find_heat(const Reckoned&, std::vector<Finding>&);                // heat_rules.cpp
+void find_low_interrupting(const Reckoned&, std::vector<Finding>&);    // fault_current_rules.cpp
+void find_second_sources(const Reckoned&, std::vector<Finding>&);      // second_source_rules.cpp
+void find_passed_limits(const Reckoned&, std::vector<Finding>&);       // limit_rules.cpp
 
 }  // namespace doorcard
