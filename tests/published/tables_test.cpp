@@ -204,6 +204,7 @@ TEST_CASE("reference: dwelling conductors and ranges in load_tables.toml") {
 }
 
 TEST_CASE("reference: Tables 250.122 and 250.66 in load_tables.toml, every row") {
+    IN_EACH_EDITION();
     if (!reference::present(loads_file)) return;
     CHECK(book().table("nec-250-122").rows == reference::load_rows("equipment_grounding", "rows"));
     const reference::Rows rows = reference::load_rows("grounding_electrode", "rows");
@@ -221,6 +222,7 @@ TEST_CASE("reference: Tables 250.122 and 250.66 in load_tables.toml, every row")
 }
 
 TEST_CASE("reference: receptacles by Table 210.21(B)(3) in circuit_facts.toml, the circuits that it has rows for") {
+    IN_EACH_EDITION();
     if (!reference::present(facts_file)) return;
     const reference::Rows rows = reference::table_rows("nec-210-21-b-3");
     REQUIRE(rows.size() == book().table("nec-210-21-b-3").rows.size());
@@ -228,6 +230,7 @@ TEST_CASE("reference: receptacles by Table 210.21(B)(3) in circuit_facts.toml, t
 }
 
 TEST_CASE("literals: NEC 2023 Tables 250.122, 250.66 and 210.21(B)(3), from memory") {
+    IN_EACH_EDITION();
     CHECK(ground_wire_size(book(), Amperes(15), Metal::copper) == "14");
     CHECK(ground_wire_size(book(), Amperes(30), Metal::copper) == "10");
     CHECK(ground_wire_size(book(), Amperes(40), Metal::copper) == "10");
@@ -250,6 +253,7 @@ TEST_CASE("literals: NEC 2023 Tables 250.122, 250.66 and 210.21(B)(3), from memo
 }
 
 TEST_CASE("literals: Table 250.122 grows with the device, aluminum two gauges larger up to 100 A") {
+    IN_EACH_EDITION();
     const RuleTable& table = book().table("nec-250-122");
     for (std::size_t row = 1; row < table.rows.size(); ++row)
         for (const std::size_t column : {1U, 2U})
@@ -432,4 +436,58 @@ TEST_CASE("literals: what an edition calls a place that the other has under anot
     }
     CHECK(of_2020.cite("nec-210-20-a").text() == "NEC 2020 210.20(A)");
     CHECK(of_2020.cite("ansi-c84-1").text() == "ANSI C84.1-2020 Table 1");
+}
+
+TEST_CASE("literals: places of the guard rules, by the reference's lists") {
+    IN_EACH_EDITION();
+    // circuit_facts.toml, gfci-dwelling and afci-dwelling; food areas came in 2023 (change summary of 210.8(A))
+    std::set<std::string> ground = {"bathroom",  "garage", "outdoors",  "crawl space",   "basement", "kitchen",
+                                    "food area", "sink",   "boathouse", "tub or shower", "laundry",  "damp location"};
+    const std::set<std::string> arc = {"kitchen", "family room", "dining room", "living room", "parlor",
+                                       "library", "den",         "bedroom",     "sunroom",     "recreation room",
+                                       "closet",  "hallway",     "laundry",     "similar room"};
+    if (is_2020()) ground.erase("food area");
+    const auto places = [](const char* table) {
+        std::set<std::string> all;
+        for (const auto& one : book().table(table).rows) all.insert(text(one[0]));
+        return all;
+    };
+    CHECK(places("nec-210-8-a") == ground);
+    CHECK(places("nec-210-12-b") == arc);
+    CHECK(places("nec-210-8-b").contains("food area") == !is_2020());
+    for (const char* table : {"nec-210-8-a", "nec-210-8-b", "nec-210-12-b", "nec-210-11-c", "nec-240-24"})
+        for (const auto& one : book().table(table).rows) {
+            CHECK(number(one.back()) >= 1959);  // years, from memory: none from after the edition
+            CHECK(number(one.back()) <= (is_2020() ? 2020 : 2023));
+        }
+}
+
+TEST_CASE("literals: circuits a dwelling must have, and receptacles of a circuit with several") {
+    IN_EACH_EDITION();
+    // circuit_facts.toml, required-circuits and nec-210-21-b-3 with its note on the edition 2020
+    const std::map<std::string, double> least = {
+        {"small-appliance", 2}, {"laundry", 1}, {"bathroom", 1}, {"garage", 1}};
+    CHECK(book().table("nec-210-11-c").rows.size() == least.size());
+    for (const auto& one : book().table("nec-210-11-c").rows) {
+        CHECK(number(one[1]) == least.at(text(one[0])));
+        CHECK(number(one[2]) == 20);
+    }
+    const std::map<double, double> most = {{15, 15}, {20, 20}, {30, 30}, {40, 50}, {50, 50}};
+    for (const auto& one : book().table("nec-210-21-b-3").rows)
+        CHECK(number(one[2]) == (is_2020() ? most.at(number(one[0])) : 0));
+    CHECK(book().figure("edition-year") == (is_2020() ? 2020 : 2023));
+}
+
+TEST_CASE("every table of the book is looked at here, or is a list of words") {
+    IN_EACH_EDITION();
+    // words of surveys and what circuits serve are doorcard's own: tests/rules
+    const std::set<std::string> elsewhere = {"place-words", "required-circuit-places", "small-aluminum",
+                                             "electrode-limits"};
+    const std::set<std::string> here = {"ansi-c84-1-120", "insulation-columns", "motor-columns", "nec-210-11-c",
+                                        "nec-210-12-b",   "nec-210-21-b-3",     "nec-210-8-a",   "nec-210-8-b",
+                                        "nec-220-55-c",   "nec-240-24",         "nec-240-4-d",   "nec-240-6-a",
+                                        "nec-250-122",    "nec-250-66",         "nec-310-12",    "nec-310-15-b-1",
+                                        "nec-310-15-c-1", "nec-310-16",         "nec-430-248",   "nec-430-250",
+                                        "nec-430-52",     "nec-ch9-t8",         "nec-ch9-t9",    "nema-configurations"};
+    for (const auto& [id, table] : book().tables()) CHECK_MESSAGE((here.contains(id) || elsewhere.contains(id)), id);
 }
