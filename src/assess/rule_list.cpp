@@ -107,6 +107,11 @@ constexpr RuleFunction families[] = {
     find_gaps,
     find_label_faults,
     find_lax_local_rules,
+    find_panel_faults,
+    find_source_faults,
+    find_device_faults,
+    find_outlet_faults,
+    find_missing_guards,
     find_stated_limits,
     find_small_grounds,
     find_receptacle_ratings,
@@ -117,11 +122,6 @@ constexpr RuleFunction families[] = {
     find_low_interrupting,
     find_second_sources,
     find_passed_limits,
-    find_panel_faults,
-    find_source_faults,
-    find_device_faults,
-    find_outlet_faults,
-    find_missing_guards,
 };
 
 /// They need the whole premises.

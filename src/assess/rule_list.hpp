@@ -38,6 +38,11 @@ void find_overloaded_buses(const Reckoned&, std::vector<Finding>&);    // bus_ru
 void find_gaps(const Reckoned&, std::vector<Finding>&);                // gap_rules.cpp
 void find_lax_local_rules(const Reckoned&, std::vector<Finding>&);     // local_rules.cpp
 void find_label_faults(const Reckoned&, std::vector<Finding>&);        // labels.cpp
+void find_panel_faults(const Reckoned&, std::vector<Finding>&);        // panel_seen_rules.cpp
+void find_source_faults(const Reckoned&, std::vector<Finding>&);       // source_seen_rules.cpp
+void find_device_faults(const Reckoned&, std::vector<Finding>&);       // device_seen_rules.cpp
+void find_outlet_faults(const Reckoned&, std::vector<Finding>&);       // outlet_seen_rules.cpp
+void find_missing_guards(const Reckoned&, std::vector<Finding>&);      // guard_place_rules.cpp
 void find_stated_limits(const Reckoned&, std::vector<Finding>&);       // nameplate_rules.cpp
 void find_small_grounds(const Reckoned&, std::vector<Finding>&);       // grounding_rules.cpp
 void find_receptacle_ratings(const Reckoned&, std::vector<Finding>&);  // receptacle_rules.cpp
@@ -48,11 +53,6 @@ void find_heat(const Reckoned&, std::vector<Finding>&);                // heat_r
 void find_low_interrupting(const Reckoned&, std::vector<Finding>&);    // fault_current_rules.cpp
 void find_second_sources(const Reckoned&, std::vector<Finding>&);      // second_source_rules.cpp
 void find_passed_limits(const Reckoned&, std::vector<Finding>&);       // limit_rules.cpp
-void find_panel_faults(const Reckoned&, std::vector<Finding>&);        // panel_seen_rules.cpp
-void find_source_faults(const Reckoned&, std::vector<Finding>&);       // source_seen_rules.cpp
-void find_device_faults(const Reckoned&, std::vector<Finding>&);       // device_seen_rules.cpp
-void find_outlet_faults(const Reckoned&, std::vector<Finding>&);       // outlet_seen_rules.cpp
-void find_missing_guards(const Reckoned&, std::vector<Finding>&);      // guard_place_rules.cpp
 
 // Families that look at the whole premises.
 void find_required_circuits_of_the_premises(const Reckoned&, std::vector<Finding>&);  // required_circuit_rules.cpp
