@@ -8,9 +8,7 @@
 #include <cmath>
 #include <utility>
 
-#include "base/nearest_word.hpp"
-#include "file/complaints.hpp"
-#include "file/toml_text.hpp"
+#include "rules/wanted_cell.hpp"
 
 namespace doorcard {
 namespace {
@@ -22,39 +20,6 @@ std::vector<TomlMember> members_of(TomlNode table) {
     std::vector<TomlMember> members;
     table.members_into(members);
     return members;
-}
-
-const TomlMember* find_member(const std::vector<TomlMember>& members, std::string_view key) {
-    const auto found = std::ranges::find(members, key, &TomlMember::key);
-    return found == members.end() ? nullptr : &*found;
-}
-
-bool is_number(TomlNode node) { return node.is(TomlNode::Kind::whole) || node.is(TomlNode::Kind::number); }
-
-std::optional<Cell> cell_of(TomlNode node) {
-    if (node.is(TomlNode::Kind::text)) return node.text();
-    if (is_number(node)) return node.number();
-    return std::nullopt;
-}
-
-bool same(const Cell& a, const Cell& b) {
-    if (a.index() != b.index()) return false;
-    if (const double* number = std::get_if<double>(&a))
-        return std::abs(*number - std::get<double>(b)) <= 1e-9 * std::abs(*number);
-    return a == b;
-}
-
-std::string words_of(const Cell& cell) {
-    if (const double* number = std::get_if<double>(&cell)) return fmt::format("{:g}", *number);
-    return std::get<std::string>(cell);
-}
-
-std::string did_you_mean(std::string_view written, const std::vector<std::string>& known,
-                         const std::string& otherwise) {
-    NearestWord nearest(written);
-    for (const std::string& word : known) nearest.offer(word);
-    if (const auto meant = nearest.meant()) return fmt::format("did you mean \"{}\"?", *meant);
-    return otherwise;
 }
 
 template <class Things>
@@ -104,6 +69,7 @@ private:
         Cell was() const { return cell ? *cell : Cell(*figure); }
     };
 
+    std::string text_in(const TomlMember& member) { return doorcard::text_in(member, complaints_); }
     void complain(Place place, std::string wrong, std::string right) {
         complaints_.add(place, std::move(wrong), std::move(right));
     }
@@ -113,12 +79,6 @@ private:
             if (std::ranges::find(known, member.key) == known.end())
                 complain(member.place, fmt::format("unknown key \"{}\" {}", member.key, where),
                          did_you_mean(member.key, known, fmt::format("known here: {}", fmt::join(known, ", "))));
-    }
-
-    std::string text_in(const TomlMember& member) {
-        if (member.node.is(TomlNode::Kind::text) && !member.node.text().empty()) return member.node.text();
-        complain(member.node.place(), fmt::format("\"{}\" is not a text", member.key), "write it in quotes, not empty");
-        return "";
     }
 
     void read_format(const TomlMember* format) {
@@ -235,9 +195,9 @@ private:
 
     std::optional<Target> target_cell(RuleTable& table, const TomlMember& row, const TomlMember* column) {
         const std::vector<TomlMember> wanted = members_of(row.node);
-        const std::optional<std::size_t> at = row_of(table, row, wanted);
+        const std::optional<std::size_t> at = row_wanted(table, row, wanted, complaints_);
         if (!at) return std::nullopt;
-        const std::optional<std::size_t> of = column_of(table, row, wanted, column);
+        const std::optional<std::size_t> of = column_wanted(table, row, wanted, column, complaints_);
         if (!of) return std::nullopt;
         std::vector<std::string> part;
         for (const std::string& name : table.columns)
@@ -254,80 +214,6 @@ private:
                       table.laxer,
                       {},
                       {}};
-    }
-
-    /// The one row whose cells are as wanted.
-    std::optional<std::size_t> row_of(const RuleTable& table, const TomlMember& row,
-                                      const std::vector<TomlMember>& wanted) {
-        if (wanted.empty()) {
-            complain(row.node.place(), "\"row\" says nothing",
-                     fmt::format("columns: {}", fmt::join(table.columns, ", ")));
-            return std::nullopt;
-        }
-        std::vector<std::size_t> rows(table.rows.size());
-        for (std::size_t i = 0; i < rows.size(); ++i) rows[i] = i;
-        for (const TomlMember& one : wanted)
-            if (!keep_rows(table, one, rows)) return std::nullopt;
-        if (rows.size() == 1) return rows.front();
-        std::vector<std::string> which;
-        for (const std::size_t i : rows) which.push_back(row_words(table, i));
-        complain(row.node.place(), fmt::format("{} rows of {} are so", rows.size(), table.id),
-                 fmt::format("say more of the one meant: {}", fmt::join(which, "; ")));
-        return std::nullopt;
-    }
-
-    static std::string row_words(const RuleTable& table, std::size_t row) {
-        std::vector<std::string> cells;
-        for (std::size_t c = 0; c < table.columns.size(); ++c)
-            cells.push_back(fmt::format("{} {}", table.columns[c], words_of(table.rows[row][c])));
-        return fmt::format("{}", fmt::join(cells, ", "));
-    }
-
-    /// Keeps of `rows` those with this cell; false, with a complaint, where none is left.
-    bool keep_rows(const RuleTable& table, const TomlMember& wanted, std::vector<std::size_t>& rows) {
-        const auto column = std::ranges::find(table.columns, wanted.key);
-        if (column == table.columns.end()) {
-            complain(wanted.place, fmt::format("{} has no column \"{}\"", table.id, wanted.key),
-                     did_you_mean(wanted.key, table.columns, fmt::format("it has {}", fmt::join(table.columns, ", "))));
-            return false;
-        }
-        const auto c = static_cast<std::size_t>(column - table.columns.begin());
-        const std::optional<Cell> cell = cell_of(wanted.node);
-        if (!cell || cell->index() != table.rows.front()[c].index()) {
-            const bool text = table.rows.front()[c].index() == 1;
-            complain(wanted.node.place(), fmt::format("\"{}\" is no {}", wanted.key, text ? "text" : "number"),
-                     fmt::format("write it {} quotes, as the table has it", text ? "in" : "without"));
-            return false;
-        }
-        std::vector<std::string> there;
-        for (const std::size_t row : rows)
-            if (std::string words = words_of(table.rows[row][c]); std::ranges::find(there, words) == there.end())
-                there.push_back(std::move(words));
-        std::erase_if(rows, [&](std::size_t row) { return !same(table.rows[row][c], *cell); });
-        if (rows.empty())
-            complain(wanted.node.place(), fmt::format("no row of {} has {} {}", table.id, wanted.key, words_of(*cell)),
-                     fmt::format("there is {}", fmt::join(there, ", ")));
-        return !rows.empty();
-    }
-
-    /// The column to change: the one named, or the only one that the row does not name.
-    std::optional<std::size_t> column_of(const RuleTable& table, const TomlMember& row,
-                                         const std::vector<TomlMember>& wanted, const TomlMember* column) {
-        std::vector<std::string> free;
-        for (std::size_t c = 1; c < table.columns.size(); ++c)
-            if (find_member(wanted, table.columns[c]) == nullptr) free.push_back(table.columns[c]);
-        if (column == nullptr && free.size() == 1) return table.column(free.front());
-        if (column == nullptr) {
-            complain(row.place, fmt::format("{} columns are left to change", free.size()),
-                     fmt::format("say more of the row, or write column = one of {}", fmt::join(free, ", ")));
-            return std::nullopt;
-        }
-        const std::string name = text_in(*column);
-        if (name.empty()) return std::nullopt;
-        if (std::ranges::find(free, name) != free.end()) return table.column(name);
-        complain(column->node.place(), fmt::format("\"{}\" is no column to change", name),
-                 did_you_mean(name, free, fmt::format("one of {}", fmt::join(free, ", "))));
-        return std::nullopt;
     }
 
     /// Puts the value in its place, with its citation; or complains.
