@@ -54,7 +54,7 @@ int run_check(const CheckOptions& options, std::ostream& out, std::ostream& err,
         err << "doorcard check: " << wrong << '\n';
         return exit_usage;
     }
-    const auto loaded = load_survey(options.file, err, words);
+    const auto loaded = load_survey(options.file, err, words, options.rules);
     if (!loaded) return exit_input;
     const Network network = network_of(loaded->survey);
     Assessment assessment = assess(network, loaded->book);

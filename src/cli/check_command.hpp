@@ -3,6 +3,7 @@
 #include <iosfwd>
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "assess/finding.hpp"
 #include "base/words.hpp"
@@ -16,6 +17,7 @@ namespace doorcard {
 /// `doorcard check FILE`: findings, and the table of circuits, neutrals, feeders and legs behind them.
 struct CheckOptions {
     std::string file;
+    std::vector<std::string> rules;  ///< files of local rules laid over those of the survey
     Severity fail_at = Severity::warning;
     bool json = false;
     bool only_required = false;

@@ -3,6 +3,8 @@
 
 #include "cli/json_parts.hpp"
 
+#include "cli/rules_used.hpp"
+
 namespace doorcard {
 namespace {
 
@@ -123,7 +125,8 @@ nlohmann::ordered_json check_json(const Assessment& assessment, const Words& wor
             {"feeders", list(assessment.feeders, [](const LoadFigures& f) { return load_json(f, true); })},
             {"neutrals", list(assessment.neutrals, neutral_json)},
             {"panels", list(assessment.panels, panel_json)},
-            {"joints", list(assessment.joints, joint_json)}};
+            {"joints", list(assessment.joints, joint_json)},
+            {"rules", rules_used_json(assessment.rules)}};
 }
 
 }  // namespace doorcard

@@ -10,6 +10,7 @@
 #include "assess/directory.hpp"
 #include "cli/check_json.hpp"
 #include "cli/check_tables.hpp"
+#include "cli/rules_used.hpp"
 #include "sheet/finding_words.hpp"
 
 namespace doorcard {
@@ -159,6 +160,7 @@ void write_check(std::ostream& out, const Network& network, const Assessment& as
     write_neutral_table(out, network, assessment, words, terminal);
     write_joint_table(out, assessment, words, terminal);
     write_panel_table(out, network, assessment, words, terminal);
+    write_rules_used(out, assessment.rules, words, terminal);
     write_summary(out, assessment, words, terminal);
 }
 
