@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <numeric>
 
 #include "sheet/panel_facts.hpp"
 #include "sheet/schedule_parts.hpp"
@@ -15,7 +16,7 @@ namespace {
 
 constexpr double margin = 12, least_bottom = 9;
 constexpr double foot_part = 4.4 + foot_height;
-constexpr double most_blocks = 34;  // of a page that carries rows too
+constexpr double least_blocks = 19;  // of a page that carries rows too
 
 FaceStyle schedule_style() {
     FaceStyle style;
@@ -48,7 +49,7 @@ public:
         const double table_top = upper(content, nullptr);
         set_heights(face_, [&](const FaceRun& run) { return words_height(content, run); });
         const double whole = lower_end() - foot_part - table_top;
-        const double kept = std::min(blocks_height(blocks), most_blocks) + 3;
+        const double kept = kept_for(blocks, whole) + 3;
         part(face_, whole - kept);
         const std::size_t first = sheet.pages.size();
         for (std::size_t i = 0; i < face_.pages.size(); ++i)
@@ -64,6 +65,12 @@ private:
         return {network_, schedule_, words_, face_, page, pages};
     }
     double lower_end() const { return choice_.paper.height - least_bottom; }
+
+    // All of the blocks where the rows leave them room, else so much that 42 spaces go on one page.
+    double kept_for(const FootBlocks& blocks, double whole) const {
+        const double rows = std::accumulate(face_.least.begin(), face_.least.end(), 0.0);
+        return std::min(blocks_height(blocks), std::max(least_blocks, whole - rows - 3.5));
+    }
 
     double upper(const ScheduleContent& content, Page* page) {
         Page aside;

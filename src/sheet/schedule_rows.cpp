@@ -13,8 +13,8 @@ constexpr double gap = 1.2;
 struct RowType {
     double text = 8.5, small = 7;
 };
-constexpr RowType row_types[] = {{8.5, 7}, {8, 6.5}, {7.5, 6.5}};
-constexpr RowType least_type = row_types[2];
+constexpr RowType row_types[] = {{8.5, 7}, {8, 6.5}, {7.5, 6.5}, {7, 6}};
+constexpr RowType least_type = row_types[3];
 constexpr std::size_t most_text_lines = 4;
 constexpr double air = 0.35;
 
@@ -47,7 +47,8 @@ public:
         const RowBlock block = block_for(content_, row, columns_.description - gap - indent, place.height);
         const double first = first_baseline(block, place) - place.y;
         paint_description(row, block, place, indent, first);
-        paint_figures(run, row, place, first);
+        const FaceCell& lead = content_.face.cells[place.left ? 0 : 1][run.first];
+        paint_figures(run, row, place, std::min(first, lead.least / 2 + cap_height(8) / 2));
         paint_device(row, place, first);
     }
 
@@ -238,7 +239,7 @@ ScheduleColumns schedule_columns(const FaceColumns& face, const std::string& leg
     columns.measured = 10;
     columns.percent = 9;
     columns.description = face.text - columns.device - columns.wire - columns.va * static_cast<double>(columns.legs) -
-                          columns.measured - columns.percent - 1.2;
+                          columns.measured - columns.percent - 2.4;
     return columns;
 }
 
@@ -284,7 +285,7 @@ std::vector<Caption> captions_of(const ScheduleContent& content, bool left) {
         x += columns.va;
     }
     if (legs.empty()) x += columns.va;
-    found.push_back({x + 0.6, columns.measured - 0.6, words(tr("meas- ured, A")), Align::right});
+    found.push_back({x + 0.6, columns.measured - 0.6, words(tr("measured, A")), Align::right});
     found.push_back({x + columns.measured + 0.4, columns.percent - 0.4, words(tr("% of rating")), Align::right});
     found.push_back({device_x, columns.device - 1.2, words(tr("poles, guard"))});
     found.push_back({face.handle_x(left), face.handle, words(tr("amperes")), Align::middle});
