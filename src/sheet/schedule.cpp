@@ -22,7 +22,7 @@ FaceStyle schedule_style() {
     FaceStyle style;
     style.number = 10.5;
     style.rating = 8.5;
-    style.least_row = 5.4;
+    style.least_row = 5.1;
     style.half_row = 5.4;
     style.usual_row = 8.4;
     return style;
@@ -30,7 +30,7 @@ FaceStyle schedule_style() {
 
 FaceColumns schedule_widths() {
     FaceColumns columns;
-    columns.handle = 12.2;
+    columns.handle = 11.4;
     return columns;
 }
 

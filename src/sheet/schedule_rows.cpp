@@ -164,7 +164,7 @@ private:
         if (!shown) return;
         const auto pole = std::find_if(row.poles.begin(), row.poles.end(),
                                        [&](const SchedulePole& p) { return p.position == at.position; });
-        const double y = at.y + first;
+        const double y = at.y + std::min(first, (at.height + cap_height(8)) / 2);
         const std::string& legs = content_.network.supply(content_.schedule.panel).legs;
         const auto leg = legs.find(pole->leg);
         if (row.entry.kind != RowKind::source && leg != std::string::npos)
@@ -233,11 +233,11 @@ private:
 ScheduleColumns schedule_columns(const FaceColumns& face, const std::string& legs) {
     ScheduleColumns columns;
     columns.legs = std::max<std::size_t>(1, legs.size());
-    columns.device = 11;
-    columns.wire = 11.5;
-    columns.va = columns.legs == 3 ? 11 : 12.5;
-    columns.measured = 10;
-    columns.percent = 9;
+    columns.device = 10;
+    columns.wire = 10.5;
+    columns.va = columns.legs == 3 ? 10.5 : 11.5;
+    columns.measured = 9.6;
+    columns.percent = 8.6;
     columns.description = face.text - columns.device - columns.wire - columns.va * static_cast<double>(columns.legs) -
                           columns.measured - columns.percent - 2.4;
     return columns;
@@ -265,6 +265,16 @@ struct Caption {
     std::string text;
     Align align = Align::left;
 };
+
+std::string longest_word(const std::string& text) {
+    std::string longest;
+    for (std::size_t at = 0; at < text.size();) {
+        const std::size_t space = std::min(text.find(' ', at), text.size());
+        if (space - at > longest.size()) longest = text.substr(at, space - at);
+        at = space + 1;
+    }
+    return longest;
+}
 
 std::vector<Caption> captions_of(const ScheduleContent& content, bool left) {
     const FaceColumns& face = content.face.columns;
@@ -303,7 +313,10 @@ double draw_schedule_captions(Drawing& drawing, const ScheduleContent& content, 
     for (const Caption& caption : captions) {
         TypeStyle style{6.5, false, false, true};
         auto pieces = broken_lines(caption.text, style, caption.width);
-        while (pieces.size() > 2 && style.points > 5) {
+        const auto whole = [&] {
+            return pieces.size() <= 2 && text_width(longest_word(caption.text), style) <= caption.width;
+        };
+        while (!whole() && style.points > 5) {
             style.points -= 0.5;
             pieces = broken_lines(caption.text, style, caption.width);
         }

@@ -74,7 +74,7 @@ TEST_CASE("schedule: no caption can be misread") {
 }
 
 TEST_CASE("schedule: a table for a screen reader, a row per pole under its head") {
-    const auto& table = sheet_of(example::house(), {{"MAIN"}, letter_landscape}).pages.front().table;
+    const auto table = sheet_of(example::house(), {{"MAIN"}, letter_landscape}).pages.front().table;
     CHECK(table.size() == 1 + 24);
     for (const auto& row : table) CHECK(row.size() == table.front().size());
 }
