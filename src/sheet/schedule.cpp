@@ -16,7 +16,7 @@ namespace {
 
 constexpr double margin = 12, least_bottom = 9;
 constexpr double foot_part = 4.4 + foot_height;
-constexpr double least_blocks = 19;  // of a page that carries rows too
+constexpr double least_blocks = 17;  // of a page that carries rows too
 
 FaceStyle schedule_style() {
     FaceStyle style;
@@ -75,7 +75,7 @@ private:
     double upper(const ScheduleContent& content, Page* page) {
         Page aside;
         Drawing drawing(page ? *page : aside);
-        double y = draw_schedule_head(drawing, content, margin + 1);
+        double y = draw_schedule_head(drawing, content, margin);
         y = draw_schedule_feeds(drawing, content, y + 1.0) + 1.4;
         return draw_schedule_captions(drawing, content, y);
     }
@@ -103,7 +103,7 @@ private:
         Page made = blank();
         Drawing drawing(made);
         const ScheduleContent content = content_of(number, 1);
-        const double y = draw_schedule_head(drawing, content, margin + 1) + 3;
+        const double y = draw_schedule_head(drawing, content, margin) + 3;
         draw_blocks(drawing, content, blocks, y, lower_end() - foot_part - y - 2);
         return made;
     }

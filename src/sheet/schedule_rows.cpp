@@ -213,7 +213,7 @@ private:
         const double x =
             place.left ? face.handle_x(true) - columns_.device : face.right - face.number - face.text + 0.8;
         const double width = columns_.device - 1.2;
-        double baseline = place.y + first;
+        double baseline = place.y + std::min(first, place.height - line_advance(6.5) - 0.8);
         for (const std::string& text :
              {poles_text(row, content_.words), guards_text(content_.network, row, content_.words)}) {
             const TypeStyle style = fitting(text, {6.5, false, false, true}, width, {6.5, 6, 5.5, 5});
