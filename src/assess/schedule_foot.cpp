@@ -45,6 +45,15 @@ private:
         if (!gap.handles.empty()) schedule_.missing.push_back(std::move(gap));
     }
 
+    // What nobody looked at on any device is said in one word.
+    void of_interrupting() {
+        const auto devices = network_.breakers_in(schedule_.panel).size();
+        if (devices > 0 && schedule_.interrupting_unseen == static_cast<int>(devices))
+            return of_panel(tr("interrupting rating seen of no device"));
+        of_rows(tr("interrupting rating not seen"),
+                [&](const ScheduleRow& row) { return row.entry.breaker && !breaker(row).interrupting_ka; });
+    }
+
     const Breaker& breaker(const ScheduleRow& row) const { return survey_.breakers[*row.entry.breaker]; }
     /// Feeds something, or may.
     static bool loaded(const ScheduleRow& row) {
@@ -74,8 +83,7 @@ private:
         of_rows(tr("neutral not traced"), [&](const ScheduleRow& row) { return neutral_open(row); });
         of_rows(tr("no load known"), [](const ScheduleRow& row) { return loaded(row) && !row.connected_va; });
         of_rows(tr("load known in part"), [](const ScheduleRow& row) { return row.connected_va && !row.va_complete; });
-        of_rows(tr("interrupting rating not seen"),
-                [&](const ScheduleRow& row) { return row.entry.breaker && !breaker(row).interrupting_ka; });
+        of_interrupting();
     }
 
     const Network& network_;

@@ -62,7 +62,7 @@ std::string short_sources(const std::vector<Citation>& sources, const Words& wor
         const bool again = !source.practice && source.standard == standard;
         standard = source.practice ? "" : source.standard;
         text += text.empty() ? "" : again ? ", " : "; ";
-        text += again ? source.place : words(source.text());
+        text += again ? source.place : words.say(source.message());
     }
     return text;
 }

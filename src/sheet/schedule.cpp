@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <numeric>
 
 #include "sheet/panel_facts.hpp"
 #include "sheet/schedule_parts.hpp"
@@ -15,13 +16,13 @@ namespace {
 
 constexpr double margin = 12, least_bottom = 9;
 constexpr double foot_part = 4.4 + foot_height;
-constexpr double most_blocks = 34;  // of a page that carries rows too
+constexpr double least_blocks = 17;  // of a page that carries rows too
 
 FaceStyle schedule_style() {
     FaceStyle style;
     style.number = 10.5;
     style.rating = 8.5;
-    style.least_row = 5.4;
+    style.least_row = 5.1;
     style.half_row = 5.4;
     style.usual_row = 8.4;
     return style;
@@ -29,7 +30,7 @@ FaceStyle schedule_style() {
 
 FaceColumns schedule_widths() {
     FaceColumns columns;
-    columns.handle = 12.2;
+    columns.handle = 11.4;
     return columns;
 }
 
@@ -48,7 +49,7 @@ public:
         const double table_top = upper(content, nullptr);
         set_heights(face_, [&](const FaceRun& run) { return words_height(content, run); });
         const double whole = lower_end() - foot_part - table_top;
-        const double kept = std::min(blocks_height(blocks), most_blocks) + 3;
+        const double kept = kept_for(blocks, whole) + 3;
         part(face_, whole - kept);
         const std::size_t first = sheet.pages.size();
         for (std::size_t i = 0; i < face_.pages.size(); ++i)
@@ -65,10 +66,16 @@ private:
     }
     double lower_end() const { return choice_.paper.height - least_bottom; }
 
+    // All of the blocks where the rows leave them room, else so much that 42 spaces go on one page.
+    double kept_for(const FootBlocks& blocks, double whole) const {
+        const double rows = std::accumulate(face_.least.begin(), face_.least.end(), 0.0);
+        return std::min(blocks_height(blocks), std::max(least_blocks, whole - rows - 3.5));
+    }
+
     double upper(const ScheduleContent& content, Page* page) {
         Page aside;
         Drawing drawing(page ? *page : aside);
-        double y = draw_schedule_head(drawing, content, margin + 1);
+        double y = draw_schedule_head(drawing, content, margin);
         y = draw_schedule_feeds(drawing, content, y + 1.0) + 1.4;
         return draw_schedule_captions(drawing, content, y);
     }
@@ -96,7 +103,7 @@ private:
         Page made = blank();
         Drawing drawing(made);
         const ScheduleContent content = content_of(number, 1);
-        const double y = draw_schedule_head(drawing, content, margin + 1) + 3;
+        const double y = draw_schedule_head(drawing, content, margin) + 3;
         draw_blocks(drawing, content, blocks, y, lower_end() - foot_part - y - 2);
         return made;
     }

@@ -13,8 +13,8 @@ constexpr double gap = 1.2;
 struct RowType {
     double text = 8.5, small = 7;
 };
-constexpr RowType row_types[] = {{8.5, 7}, {8, 6.5}, {7.5, 6.5}};
-constexpr RowType least_type = row_types[2];
+constexpr RowType row_types[] = {{8.5, 7}, {8, 6.5}, {7.5, 6.5}, {7, 6}};
+constexpr RowType least_type = row_types[3];
 constexpr std::size_t most_text_lines = 4;
 constexpr double air = 0.35;
 
@@ -47,7 +47,8 @@ public:
         const RowBlock block = block_for(content_, row, columns_.description - gap - indent, place.height);
         const double first = first_baseline(block, place) - place.y;
         paint_description(row, block, place, indent, first);
-        paint_figures(run, row, place, first);
+        const FaceCell& lead = content_.face.cells[place.left ? 0 : 1][run.first];
+        paint_figures(run, row, place, std::min(first, lead.least / 2 + cap_height(8) / 2));
         paint_device(row, place, first);
     }
 
@@ -163,7 +164,7 @@ private:
         if (!shown) return;
         const auto pole = std::find_if(row.poles.begin(), row.poles.end(),
                                        [&](const SchedulePole& p) { return p.position == at.position; });
-        const double y = at.y + first;
+        const double y = at.y + std::min(first, (at.height + cap_height(8)) / 2);
         const std::string& legs = content_.network.supply(content_.schedule.panel).legs;
         const auto leg = legs.find(pole->leg);
         if (row.entry.kind != RowKind::source && leg != std::string::npos)
@@ -212,7 +213,7 @@ private:
         const double x =
             place.left ? face.handle_x(true) - columns_.device : face.right - face.number - face.text + 0.8;
         const double width = columns_.device - 1.2;
-        double baseline = place.y + first;
+        double baseline = place.y + std::min(first, place.height - line_advance(6.5) - 0.8);
         for (const std::string& text :
              {poles_text(row, content_.words), guards_text(content_.network, row, content_.words)}) {
             const TypeStyle style = fitting(text, {6.5, false, false, true}, width, {6.5, 6, 5.5, 5});
@@ -232,13 +233,13 @@ private:
 ScheduleColumns schedule_columns(const FaceColumns& face, const std::string& legs) {
     ScheduleColumns columns;
     columns.legs = std::max<std::size_t>(1, legs.size());
-    columns.device = 11;
-    columns.wire = 11.5;
-    columns.va = columns.legs == 3 ? 11 : 12.5;
-    columns.measured = 10;
-    columns.percent = 9;
+    columns.device = 10;
+    columns.wire = 10.5;
+    columns.va = columns.legs == 3 ? 10.5 : 11.5;
+    columns.measured = 9.6;
+    columns.percent = 8.6;
     columns.description = face.text - columns.device - columns.wire - columns.va * static_cast<double>(columns.legs) -
-                          columns.measured - columns.percent - 1.2;
+                          columns.measured - columns.percent - 2.4;
     return columns;
 }
 
@@ -265,6 +266,16 @@ struct Caption {
     Align align = Align::left;
 };
 
+std::string longest_word(const std::string& text) {
+    std::string longest;
+    for (std::size_t at = 0; at < text.size();) {
+        const std::size_t space = std::min(text.find(' ', at), text.size());
+        if (space - at > longest.size()) longest = text.substr(at, space - at);
+        at = space + 1;
+    }
+    return longest;
+}
+
 std::vector<Caption> captions_of(const ScheduleContent& content, bool left) {
     const FaceColumns& face = content.face.columns;
     const std::string& legs = content.network.supply(content.schedule.panel).legs;
@@ -284,7 +295,7 @@ std::vector<Caption> captions_of(const ScheduleContent& content, bool left) {
         x += columns.va;
     }
     if (legs.empty()) x += columns.va;
-    found.push_back({x + 0.6, columns.measured - 0.6, words(tr("meas- ured, A")), Align::right});
+    found.push_back({x + 0.6, columns.measured - 0.6, words(tr("measured, A")), Align::right});
     found.push_back({x + columns.measured + 0.4, columns.percent - 0.4, words(tr("% of rating")), Align::right});
     found.push_back({device_x, columns.device - 1.2, words(tr("poles, guard"))});
     found.push_back({face.handle_x(left), face.handle, words(tr("amperes")), Align::middle});
@@ -302,7 +313,10 @@ double draw_schedule_captions(Drawing& drawing, const ScheduleContent& content, 
     for (const Caption& caption : captions) {
         TypeStyle style{6.5, false, false, true};
         auto pieces = broken_lines(caption.text, style, caption.width);
-        while (pieces.size() > 2 && style.points > 5) {
+        const auto whole = [&] {
+            return pieces.size() <= 2 && text_width(longest_word(caption.text), style) <= caption.width;
+        };
+        while (!whole() && style.points > 5) {
             style.points -= 0.5;
             pieces = broken_lines(caption.text, style, caption.width);
         }

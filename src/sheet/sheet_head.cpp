@@ -31,7 +31,7 @@ double draw_head(Drawing& drawing, const Frame& room, const HeadWords& words, do
         room.width * 0.46, std::max(text_width(words.owner, {10, true}), text_width(words.under_owner, {8.5})) + 0.5);
     const double right_x = room.right() - right_room;
     const TypeStyle owner = fitting(words.owner, {10, true}, right_room, {10, 9, 8});
-    drawing.text({right_x, top - 3.4, right_room, 4.6}, top + 0.6, cut_to(words.owner, owner, right_room), owner,
+    drawing.text({right_x, top - 3.4, right_room, 5.2}, top + 0.6, cut_to(words.owner, owner, right_room), owner,
                  Align::right);
     const TypeStyle volts = fitting(words.under_owner, {8.5}, right_room, {8.5, 8, 7.5, 7});
     drawing.text({right_x, baseline - 3.4, right_room, 4.6}, baseline, cut_to(words.under_owner, volts, right_room),

@@ -49,7 +49,7 @@ private:
 const Judge& judge(const std::string& command) {
     static const std::map<std::string, Judge> judges = [] {
         std::map<std::string, Judge> all;
-        for (const char* name : {"check", "card", "new", "find", "set"}) all.emplace(name, name);
+        for (const char* name : {"check", "card", "new", "find", "set", "schedule"}) all.emplace(name, name);
         return all;
     }();
     return judges.at(command);
@@ -120,7 +120,7 @@ void find_keywords(const json& schema, std::set<std::string>& found) {
 }  // namespace
 
 TEST_CASE("schemas: the example's results are as they say") {
-    for (const char* command : {"check", "card"}) {
+    for (const char* command : {"check", "card", "schedule"}) {
         const json result = result_of_example(command);
         REQUIRE(result.is_object());
         CHECK(judge(command).faults(result) == "");
@@ -148,14 +148,14 @@ TEST_CASE("schemas: so are those of every survey among the cases, and all kinds 
         CAPTURE(entry.path().filename().string());
         const TemporaryFolder folder;
         write_file(folder / "house.toml", survey);
-        for (const char* command : {"check", "card"}) {
+        for (const char* command : {"check", "card", "schedule"}) {
             const json result = result_of(folder.path(), std::string(command) + " house.toml");
             if (result.is_null()) continue;
             CHECK(judge(command).faults(result) == "");
             for (const auto& [key, list] : result.items()) rows[command + (" " + key)] += list.size();
         }
     }
-    CHECK(rows.size() == 10);
+    CHECK(rows.size() == 12);
     for (const auto& [key, count] : rows) CHECK_MESSAGE(count > 0, key);
 }
 
@@ -198,7 +198,7 @@ TEST_CASE("schemas: draft 2020-12, and only words that the validator of this tes
     const std::set<std::string> known = {
         "$schema", "$defs", "$ref",    "title",     "description", "type",     "required",      "properties",
         "items",   "enum",  "pattern", "minLength", "minimum",     "minItems", "propertyNames", "additionalProperties"};
-    for (const char* command : {"check", "card", "new", "find", "set"}) {
+    for (const char* command : {"check", "card", "new", "find", "set", "schedule"}) {
         CHECK(schema_of(command)["$schema"] == "https://json-schema.org/draft/2020-12/schema");
         std::set<std::string> used;
         find_keywords(schema_of(command), used);
