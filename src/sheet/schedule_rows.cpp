@@ -171,8 +171,8 @@ private:
         const bool over = row.percent_of_rating.value_or(0) > 80;
         figure(cell(measured_x(left) + columns_.measured, columns_.percent, place, 0, place.height), y,
                percent_text(row.percent_of_rating, row.va_complete), over);
-        paint_scale(row, measured_x(left) + 1.2, measured_x(left) + columns_.measured + columns_.percent, y + 2.55,
-                    hollow);
+        paint_scale(row, measured_x(left) + 1.2, measured_x(left) + columns_.measured + columns_.percent,
+                    y + std::min(2.55, place.height - first - 0.75), hollow);
     }
 
     // The pole's VA and measured current on its own line.
