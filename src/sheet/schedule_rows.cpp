@@ -113,12 +113,11 @@ private:
             x += indent;
         }
         const Frame room{x, place.y, columns_.description - gap - indent, place.height};
-        double baseline = place.y + first, widest = 0;
+        double baseline = place.y + first;
         const TypeStyle style = text_style(row, block.type.text);
         for (const std::string& line : block.text) {
             drawing_.text(room, baseline, line, style, Align::left, ink(row));
             const double width = text_width(line, style);
-            widest = std::max(widest, width);
             if (row.entry.claimed)
                 drawing_.line(x, baseline + 0.62, x + width, baseline + 0.62, 0.18, ink(row), {0.2, 0.7});
             baseline += line_advance(block.type.text);
@@ -130,20 +129,19 @@ private:
             drawing_.text({room.x + beside, room.y, room.width - beside, room.height}, baseline, line,
                           {block.type.small, false, false, true}, Align::left, inks::caption);
         }
-        if (row.entry.kind == RowKind::not_traced) hatch(place, x, widest, room.right(), baseline);
     }
 
     Frame cell(double x, double width, const FacePlace& place, double at, double height) const {
         return {x, place.y + at, width, height};
     }
 
-    // Nobody knows what is here: beside the words, or below them where they fill the column.
-    void hatch(const FacePlace& place, double x, double widest, double right, double baseline) {
-        const double from = x + widest + 1.2, below = baseline + 1.1;
-        if (right - from > 3)
-            drawing_.hatching({from, place.y + 0.9, right - from, place.height - 1.8});
-        else if (place.y + place.height - below > 1.6)
-            drawing_.hatching({x, below, right - x, place.y + place.height - below - 0.7});
+    // Hatched where nobody knows what is here.
+    void paint_wire(const ScheduleRow& row, const FacePlace& place, double baseline) {
+        const double x = x_of(place.left) + columns_.description, width = columns_.wire - gap;
+        if (row.entry.kind == RowKind::not_traced)
+            return drawing_.hatching({x, place.y + 0.9, width, place.height - 1.8});
+        const TypeStyle style = fitting(wire_text(row), {8, false, false, true}, width, {8, 7, 6});
+        drawing_.text({x, place.y, width, place.height}, baseline, cut_to(wire_text(row), style, width), style);
     }
 
     // A figure at the right of its column, smaller where it is wide.
@@ -161,9 +159,7 @@ private:
         const bool left = place.left;
         const auto& cells = content_.face.cells[left ? 0 : 1];
         const double y = place.y + first;
-        const TypeStyle style = fitting(wire_text(row), {8, false, false, true}, columns_.wire - gap, {8, 7, 6});
-        drawing_.text({x_of(left) + columns_.description, place.y, columns_.wire - gap, place.height}, y,
-                      cut_to(wire_text(row), style, columns_.wire - gap), style);
+        paint_wire(row, place, y);
         if (row.entry.kind == RowKind::spare || row.entry.kind == RowKind::main) return;
         for (std::size_t i = run.first; i <= run.last; ++i) paint_pole(row, cells[i], place, first);
         const bool hollow = row.percent_measured;
