@@ -59,6 +59,19 @@ std::string phases_and_wires(const SystemFacts& facts) {
     return name.substr(space + 1);
 }
 
+Message feeds_message(const Survey& survey, const Ids& feeds) {
+    if (feeds.size() == 1) return feed_message(survey, feeds.front());
+    Parts parts;
+    for (const std::string& feed : feeds) parts.emplace_back(feed_message(survey, feed));
+    return {tr("one at a time: {0}"), {and_list(std::move(parts))}};
+}
+
+Message through_transformer(Message feed, const Panel& panel) {
+    if (!panel.transformer) return feed;
+    if (!panel.transformer->kva) return {tr("{0}, through a transformer"), {std::move(feed)}};
+    return {tr("{0}, through a transformer of {1:g} kVA"), {std::move(feed), *panel.transformer->kva}};
+}
+
 }  // namespace
 
 std::string dated(const Survey& survey, const Words& words) {
@@ -89,10 +102,7 @@ std::string fed_from_text(const Network& network, std::size_t panel, const Words
     const Survey& survey = network.survey();
     const Ids& feeds = survey.panels[panel].fed_by;
     if (feeds.empty()) return words(not_known());
-    if (feeds.size() == 1) return words.say(feed_message(survey, feeds.front()));
-    Parts parts;
-    for (const std::string& feed : feeds) parts.emplace_back(feed_message(survey, feed));
-    return words.say({tr("one at a time: {0}"), {and_list(std::move(parts))}});
+    return words.say(through_transformer(feeds_message(survey, feeds), survey.panels[panel]));
 }
 
 std::string main_caption(const Panel& panel, const Words& words) {
