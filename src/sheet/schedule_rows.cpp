@@ -230,7 +230,7 @@ private:
             place.y + std::max(cap_height(6.5) + 0.3, std::min(first, place.height - line_advance(6.5) - 0.8));
         for (const std::string& text :
              {poles_text(row, content_.words), guards_text(content_.network, row, content_.words)}) {
-            const TypeStyle style = fitting(text, {6.5, false, false, true}, width, {6.5, 6, 5.5, 5});
+            const TypeStyle style = fitting(text, {6.5, false, false, true}, width, {6.5, 6, 5.5, 5, 4.8});
             drawing_.text({x, place.y, width, place.height}, baseline, cut_to(text, style, width), style);
             baseline += line_advance(6.5);
         }
@@ -247,7 +247,7 @@ private:
 ScheduleColumns schedule_columns(const FaceColumns& face, const std::string& legs) {
     ScheduleColumns columns;
     columns.legs = std::max<std::size_t>(1, legs.size());
-    columns.device = 10;
+    columns.device = 11;
     columns.wire = 10.5;
     columns.va = columns.legs == 3 ? 10.5 : 11.5;
     columns.measured = 9.6;
