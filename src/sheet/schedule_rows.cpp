@@ -250,7 +250,7 @@ ScheduleColumns schedule_columns(const FaceColumns& face, const std::string& leg
     columns.device = 11;
     columns.wire = 10.5;
     columns.va = columns.legs == 3 ? 10.5 : 11.5;
-    columns.measured = 9.6;
+    columns.measured = 10.2;
     columns.percent = 8.6;
     columns.description = face.text - columns.device - columns.wire - columns.va * static_cast<double>(columns.legs) -
                           columns.measured - columns.percent - 2.4;
