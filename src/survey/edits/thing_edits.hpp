@@ -29,14 +29,13 @@ Edit add_thing(Message name, TableOf<T> table, T thing) {
 template <class T, class Change>
 Edit change_thing(Message name, TableOf<T> table, std::string id, Change change) {
     return {std::move(name), [=](Survey survey) -> Outcome<Survey> {
-                auto rows = (survey.*table).rows();
                 const std::size_t at = (survey.*table).position(id);
-                if (at == rows.size()) return refused(fmt::format("there is no \"{}\"", id), "name one that is there");
-                const std::string before = rows[at].id;
-                change(rows[at]);
-                if (rows[at].id != before)
-                    return refused("an id never changes", "add a new thing, and take this one out");
-                survey.*table = Table<T>(std::move(rows));
+                if (at == (survey.*table).size())
+                    return refused(fmt::format("there is no \"{}\"", id), "name one that is there");
+                T row = (survey.*table)[at];
+                change(row);
+                if (row.id != id) return refused("an id never changes", "add a new thing, and take this one out");
+                survey.*table = (survey.*table).with_row(at, std::move(row));
                 return kept_laws(std::move(survey));
             }};
 }
