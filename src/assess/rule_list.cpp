@@ -82,12 +82,13 @@ constexpr RuleFunction families[] = {
     find_overloads,       find_appliance_shares, find_neutral_wiring,     find_neutral_currents,
     find_open_neutrals,   find_double_feeds,     find_misplaced_breakers, find_voltages,
     find_unbalanced_legs, find_small_wires,      find_overloaded_buses,   find_gaps,
-    find_label_faults,    find_panel_faults,     find_source_faults,      find_device_faults,
-    find_outlet_faults,   find_missing_guards,
+    find_label_faults,    find_panel_faults,     find_device_faults,      find_outlet_faults,
+    find_missing_guards,
 };
 
 /// They need the whole premises.
-constexpr RuleFunction families_of_the_premises[] = {find_required_circuits_of_the_premises};
+constexpr RuleFunction families_of_the_premises[] = {find_source_faults_of_the_premises,
+                                                     find_required_circuits_of_the_premises};
 
 /// A panel on a system of another country has no rules here: what this code or standard asks for is left unsaid there.
 /// Dangers stay, for copper heats alike everywhere, and so do labels, practice and gaps.
