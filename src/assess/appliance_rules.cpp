@@ -48,7 +48,7 @@ void judge_cord_load(const Reckoned& all, std::size_t c, Amperes rating, std::ve
                     {circuit_name(all.network, c), worst->load->title.value_or(worst->load->id), most.value,
                      limit.value, rating.value}};
     finding.remedy = {tr("Plug it in on a circuit of its own, or one of a higher rating."), {}};
-    finding.sources = {all.book.cite("nec-210-23-b-1")};
+    finding.sources = {all.book.cite(exceeds(rating, largest_shared(all.book)) ? "nec-210-23-c" : "nec-210-23-b-1")};
     findings.push_back(std::move(finding));
 }
 

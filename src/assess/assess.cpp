@@ -58,6 +58,7 @@ Assessment assess(const Network& network, const RuleBook& book, const KnownTotal
     assessment.feeders = std::move(all.feeders);
     assessment.neutrals = std::move(all.neutrals);
     assessment.panels = std::move(all.panels);
+    assessment.joints = std::move(all.joints);
     assessment.panel_totals = std::move(all.panel_totals);
     return assessment;
 }

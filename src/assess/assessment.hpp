@@ -8,6 +8,14 @@
 
 namespace doorcard {
 
+/// The voltage drop at an outlet that current flows to: the branch's part, and with the feeders above.
+struct OutletDrop {
+    std::string outlet;  ///< id
+    double voltage_drop_percent = 0;
+    std::optional<double> total_drop_percent;
+    bool operator==(const OutletDrop&) const = default;
+};
+
 /// What follows for one circuit, or for the feeder of one panel (then `id` is the panel's). Unrounded; nullopt is
 /// unknown. Amperes of a multi-pole thing are those of its highest leg; `legs_a` gives each. Source: contract 3,
 /// reckoning.
@@ -24,6 +32,7 @@ struct LoadFigures {
     std::optional<double> percent_of_rating;
     std::optional<Amperes> ampacity_a;
     std::optional<double> voltage_drop_percent, total_drop_percent;
+    std::vector<OutletDrop> outlet_drops;  ///< of circuits, outlet by outlet; empty where the drop is not known
     bool operator==(const LoadFigures&) const = default;
 };
 
@@ -34,7 +43,19 @@ struct NeutralFigures {
     std::optional<Amperes> amps, triplen_amps, measured_a, explained_a, residual_a;
     std::optional<double> imbalance_percent;
     std::optional<Amperes> ampacity_a;
+    /// What the appliances of each leg would get if the neutral opened with all nameplate loads on.
+    std::map<char, std::optional<Volts>> open_volts;
     bool operator==(const NeutralFigures&) const = default;
+};
+
+/// What two readings of one outlet, taken together and one of them loaded, say of the way there and back. `joint` is
+/// the loop less the wire's own, nullopt where that is not known; it may come out below 0. Source: contract 3.
+struct JointFigures {
+    std::string outlet;  ///< id
+    Ohms loop;           ///< (V0 - V1) / (I1 - I0)
+    std::optional<Ohms> wire, joint;
+    Amperes step;  ///< I1 - I0
+    bool operator==(const JointFigures&) const = default;
 };
 
 struct PanelLegFigures {
@@ -60,6 +81,7 @@ struct Assessment {
     std::vector<LoadFigures> feeders;  ///< one per panel
     std::vector<NeutralFigures> neutrals;
     std::vector<PanelFigures> panels;
+    std::vector<JointFigures> joints;  ///< of outlets that were read so
     std::vector<Finding> findings;
     std::vector<Finding> accepted;    ///< taken note of; a danger stands in both
     std::vector<Assumption> assumed;  ///< by panel, those of no panel last

@@ -9,23 +9,6 @@
 namespace doorcard {
 namespace {
 
-/// The device that protects the bus: the smaller of the main and the feeding breaker; nullopt where neither is known,
-/// or where the panel is of the split-bus kind, which has several mains by design (408.36).
-std::optional<Amperes> protecting_device(const Reckoned& all, std::size_t p) {
-    const Panel& panel = all.network.survey().panels[p];
-    if (panel.main == MainKind::split_bus) return std::nullopt;
-    std::vector<std::size_t> feeding;
-    for (const std::string& feed : panel.fed_by)
-        if (const std::size_t b = all.network.survey().breakers.position(feed);
-            b < all.network.survey().breakers.size())
-            feeding.push_back(b);
-    std::optional<Amperes> device = panel.main == MainKind::lugs ? std::nullopt : panel.main_a;
-    const bool all_from_breakers = feeding.size() == panel.fed_by.size();
-    const auto ahead = all_from_breakers && !panel.transformer ? largest_rating(all.network, feeding) : std::nullopt;
-    if (ahead && (!device || *ahead < *device)) device = ahead;
-    return device;
-}
-
 void judge_bus(const Reckoned& all, std::size_t p, std::vector<Finding>& findings) {
     const Panel& panel = all.network.survey().panels[p];
     if (!panel.bus_a) return;

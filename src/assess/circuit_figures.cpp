@@ -112,6 +112,7 @@ Reckoned reckon(const Network& network, const RuleBook& book, const Readings& re
     reckon_panels(all, known);
     reckon_neutrals(all);
     reckon_voltage_drops(all);
+    reckon_joints(all);
     return all;
 }
 

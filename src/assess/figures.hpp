@@ -25,6 +25,7 @@ struct Reckoned {
     std::vector<NeutralFigures> neutrals{};     ///< as network.neutrals()
     std::vector<LegSums> neutral_sums{};        ///< likewise: the loads of its circuits
     std::vector<PanelFigures> panels{};
+    std::vector<JointFigures> joints{};
 };
 
 /// `known`: totals of panels whose loads need not be looked at.
@@ -38,5 +39,6 @@ std::optional<Amperes> largest_rating(const Network&, const std::vector<std::siz
 void reckon_circuits(Reckoned&);
 void reckon_panels(Reckoned&, const KnownTotals&);  ///< panels and feeders
 void reckon_neutrals(Reckoned&);
+void reckon_joints(Reckoned&);
 
 }  // namespace doorcard

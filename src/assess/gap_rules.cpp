@@ -76,10 +76,20 @@ void find_unseen_guards(const Reckoned& all, std::vector<Finding>& findings) {
 /// What is known of a load, over all the circuits that feed it.
 struct LoadKnown {
     bool placed = false, current = false, va = false, leg_unknown = false;
+    bool no_legs = false;  ///< on a circuit whose legs, or system, are not known
 };
+
+bool has_no_legs(const Network& network, std::size_t circuit) {
+    const PanelSupply* supply = supply_of_circuit(network, circuit);
+    return !supply || !supply->system || network.circuit_legs(circuit).empty();
+}
 
 std::vector<LoadKnown> known_of_loads(const Reckoned& all) {
     std::vector<LoadKnown> known(all.network.survey().loads.size());
+    for (std::size_t c = 0; c < all.placed.on_circuit.size(); ++c)
+        if (has_no_legs(all.network, c))
+            for (const PlacedLoad& load : all.placed.on_circuit[c])
+                if (load.load) known[load.key].no_legs = true;
     for (const auto* lists : {&all.placed.on_circuit, &all.placed.on_panel})
         for (const auto& loads : *lists)
             for (const PlacedLoad& load : loads) {
@@ -93,8 +103,15 @@ std::vector<LoadKnown> known_of_loads(const Reckoned& all) {
     return known;
 }
 
+bool has_nameplate(const Load& load) { return load.va || load.watts || load.amps || load.hp || load.min_circuit_a; }
+
+/// The nameplate was read, but no legs or volts are known that would make amperes of it.
+bool waits_for_legs(const Load& load, const LoadKnown& known) {
+    return known.no_legs && !known.current && !known.va && has_nameplate(load);
+}
+
 bool is_missing(const Load& load, const LoadKnown& known) {
-    if (!known.placed) return !(load.va || load.watts || load.amps || load.hp || load.min_circuit_a);
+    if (!known.placed || waits_for_legs(load, known)) return !has_nameplate(load);
     return !known.current && (!known.va || load.panel);
 }
 
@@ -109,6 +126,11 @@ void find_load_gaps(const Reckoned& all, std::vector<Finding>& findings) {
             findings.push_back(gap(all, "nameplate-missing", of,
                                    {tr("{0}: no nameplate; it adds nothing to any sum"), {name}},
                                    tr("Read the nameplate.")));
+        else if (waits_for_legs(load, known[l]))
+            findings.push_back(
+                gap(all, "load-leg-unknown", of,
+                    {tr("{0}: legs and volts of its circuit are not known; it adds nothing to any sum"), {name}},
+                    tr("Enter what feeds its circuit.")));
         else if (known[l].leg_unknown)
             findings.push_back(gap(all, "load-leg-unknown", of,
                                    {tr("{0}: its leg is not known; it counts in full on each leg it may use"), {name}},

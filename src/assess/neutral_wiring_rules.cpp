@@ -3,6 +3,7 @@
 // neutral-one-pole-guard, neutral-untraced.
 #include <algorithm>
 
+#include "assess/open_neutral.hpp"
 #include "assess/rule_list.hpp"
 #include "assess/rule_parts.hpp"
 
@@ -114,6 +115,8 @@ void judge_opened_together(const Reckoned& all, const Shared& shared, std::vecto
         finding.text = {
             tr("{0} share neutral {1} and do not open together: off at one, the neutral still carries the other"),
             {names, shared.neutral.id}};
+    if (Message volts = open_volts_text(all, shared.neutral, shared.figures); !volts.empty())
+        finding.text = {tr("{0}; with the neutral open and all on: {1}"), {std::move(finding.text), std::move(volts)}};
     finding.remedy = {
         tied ? tr("Put them on one common-trip multi-pole breaker of the same rating.")
              : tr("Fit an identified handle tie, or one multi-pole breaker of the same rating. Lock out first."),

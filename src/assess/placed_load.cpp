@@ -94,6 +94,13 @@ bool continuous_by_rule(const Load& load, bool cord, bool in_occupancy, const Ru
     }
 }
 
+Amperes minimum_circuits(const std::vector<PlacedLoad>& loads) {
+    Amperes sum(0);
+    for (const PlacedLoad& load : loads)
+        if (load.has_minimum_circuit()) sum += *load.load->min_circuit_a * load.count;
+    return sum;
+}
+
 PlacedLoads place_loads(const Network& network, const RuleBook& book) {
     PlacedLoads all;
     for (std::size_t c = 0; c < network.survey().circuits.size(); ++c)

@@ -31,6 +31,9 @@ struct PlacedLoads {
     std::vector<std::vector<PlacedLoad>> on_panel;
 };
 
+/// Minimum circuit ampacities of these loads together, as their nameplates state them; 0 where none does.
+Amperes minimum_circuits(const std::vector<PlacedLoad>&);
+
 PlacedLoads place_loads(const Network&, const RuleBook&);
 
 /// The panel whose legs a circuit's loads stand on: that of its first known breaker; null where none is known.

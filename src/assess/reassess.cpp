@@ -156,6 +156,7 @@ public:
             whole.panel_totals[at] = anew.panel_totals[p];
         }
         splice_neutrals(whole, anew);
+        splice_joints(whole, anew);
         splice_findings(whole.findings, std::move(anew.findings));
         splice_findings(whole.accepted, std::move(anew.accepted));
         splice_assumed(whole, anew);
@@ -197,6 +198,18 @@ private:
             whole.neutrals.push_back(std::move(found->second));
             by_name.erase(found);
         }
+    }
+
+    /// In the order of their outlets.
+    void splice_joints(Assessment& whole, Assessment& anew) {
+        const auto position = [&](const JointFigures& joint) { return after_.outlets.position(joint.outlet); };
+        const auto is_old = [&](const JointFigures& joint) {
+            return position(joint) >= after_.outlets.size() || chosen_[homes_.of_outlet(position(joint))];
+        };
+        std::erase_if(whole.joints, is_old);
+        for (JointFigures& joint : anew.joints)
+            if (is_old(joint)) whole.joints.push_back(std::move(joint));
+        std::ranges::sort(whole.joints, {}, position);
     }
 
     bool is_chosen(const Finding& finding) const { return chosen_[homes_.of(after_, finding.of)]; }

@@ -41,6 +41,16 @@ void find_panel_faults(const Reckoned&, std::vector<Finding>&);        // panel_
 void find_device_faults(const Reckoned&, std::vector<Finding>&);       // device_seen_rules.cpp
 void find_outlet_faults(const Reckoned&, std::vector<Finding>&);       // outlet_seen_rules.cpp
 void find_missing_guards(const Reckoned&, std::vector<Finding>&);      // guard_place_rules.cpp
+void find_stated_limits(const Reckoned&, std::vector<Finding>&);       // nameplate_rules.cpp
+void find_small_grounds(const Reckoned&, std::vector<Finding>&);       // grounding_rules.cpp
+void find_receptacle_ratings(const Reckoned&, std::vector<Finding>&);  // receptacle_rules.cpp
+void find_voltage_drops(const Reckoned&, std::vector<Finding>&);       // voltage_drop_rules.cpp
+void find_poor_joints(const Reckoned&, std::vector<Finding>&);         // joint_rules.cpp
+void find_leakage(const Reckoned&, std::vector<Finding>&);             // leakage_rules.cpp
+void find_heat(const Reckoned&, std::vector<Finding>&);                // heat_rules.cpp
+void find_low_interrupting(const Reckoned&, std::vector<Finding>&);    // fault_current_rules.cpp
+void find_second_sources(const Reckoned&, std::vector<Finding>&);      // second_source_rules.cpp
+void find_passed_limits(const Reckoned&, std::vector<Finding>&);       // limit_rules.cpp
 
 // Families that look at the whole premises.
 void find_source_faults_of_the_premises(const Reckoned&, std::vector<Finding>&);      // source_seen_rules.cpp

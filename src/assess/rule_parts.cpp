@@ -78,6 +78,32 @@ int receptacles_at(const Outlet& outlet, const RuleBook& book) {
     return outlet.receptacles.value_or(heavy ? 1 : 2);
 }
 
+std::vector<std::size_t> feeding_breakers(const Network& network, std::size_t p) {
+    std::vector<std::size_t> feeding;
+    for (const std::string& feed : network.survey().panels[p].fed_by)
+        if (const std::size_t b = network.survey().breakers.position(feed); b < network.survey().breakers.size())
+            feeding.push_back(b);
+    return feeding;
+}
+
+std::optional<Amperes> protecting_device(const Reckoned& all, std::size_t p) {
+    const Panel& panel = all.network.survey().panels[p];
+    if (panel.main == MainKind::split_bus) return std::nullopt;
+    const std::vector<std::size_t> feeding = feeding_breakers(all.network, p);
+    std::optional<Amperes> device = panel.main == MainKind::lugs ? std::nullopt : panel.main_a;
+    const bool all_from_breakers = feeding.size() == panel.fed_by.size();
+    const auto ahead = all_from_breakers && !panel.transformer ? largest_rating(all.network, feeding) : std::nullopt;
+    if (ahead && (!device || *ahead < *device)) device = ahead;
+    return device;
+}
+
+std::string outlet_name(const Network& network, std::size_t outlet) {
+    const Outlet& given = network.survey().outlets[outlet];
+    return given.label.value_or(given.id);
+}
+
+std::string load_name(const Load& load) { return load.title.value_or(load.id); }
+
 Finding begin_finding(const char* rule, Severity severity, Basis basis, Address of) {
     Finding finding;
     finding.rule = rule;

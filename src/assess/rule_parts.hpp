@@ -43,6 +43,16 @@ std::vector<std::size_t> breakers_of(const SharedNeutral&);
 /// Receptacles at a receptacle outlet: as counted, else two, but one of a heavy configuration (above 20 A).
 int receptacles_at(const Outlet&, const RuleBook&);
 
+/// Breakers that feed a panel; sources are none.
+std::vector<std::size_t> feeding_breakers(const Network&, std::size_t panel);
+/// The device that protects the bus: the smaller of the main and the feeding breaker; nullopt where neither is known,
+/// or where the panel is of the split-bus kind, which has several mains by design (408.36).
+std::optional<Amperes> protecting_device(const Reckoned&, std::size_t panel);
+
+/// What an outlet or load is called in a sentence: its label or title, else its id.
+std::string outlet_name(const Network&, std::size_t outlet);
+std::string load_name(const Load&);
+
 /// A finding with its address and rule filled in.
 Finding begin_finding(const char* rule, Severity, Basis, Address of);
 

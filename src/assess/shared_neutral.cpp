@@ -6,6 +6,7 @@
 #include <numbers>
 
 #include "assess/ampacity.hpp"
+#include "assess/open_neutral.hpp"
 
 namespace doorcard {
 namespace {
@@ -249,6 +250,7 @@ void reckon_neutrals(Reckoned& all) {
             figures.triplen_amps = sums.triplen_amps();
             figures.imbalance_percent = imbalance(all, neutral, sums);
         }
+        figures.open_volts = open_volts(all, neutral, sums);
         take_readings(all, neutral, figures);
         figures.ampacity_a = neutral_ampacity(all, neutral);
         all.neutrals.push_back(std::move(figures));

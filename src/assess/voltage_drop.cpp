@@ -4,16 +4,11 @@
 #include <algorithm>
 #include <numbers>
 
+#include "assess/circuit_run.hpp"
 #include "network/panel_supply.hpp"
 
 namespace doorcard {
 namespace {
-
-/// The way from an outlet back to the panel: outlets, itself first. `whole` where it ends at a home run.
-struct Way {
-    std::vector<std::size_t> outlets;
-    bool whole = false;
-};
 
 /// One circuit's run, with the loads at its outlets.
 class Branch {
@@ -22,16 +17,22 @@ public:
         : all_(all),
           survey_(all.network.survey()),
           circuit_(circuit),
+          run_(survey_, circuit),
           wire_(survey_.circuits[circuit].wire),
           supply_(supply_of_circuit(all.network, circuit)) {}
 
-    std::optional<double> percent() {
+    /// The drop at each outlet that current flows to, in per cent; `worst` where no load has an outlet too.
+    struct Drops {
+        double worst = 0;
+        std::map<std::size_t, double> outlets;
+    };
+
+    std::optional<Drops> percent() {
         const auto& loads = all_.placed.on_circuit[circuit_];
         const bool any_known = std::ranges::any_of(loads, [](const PlacedLoad& load) { return load.current.known(); });
         if (!wire_ || !supply_ || !supply_->system || !any_known || !choose_factor()) return std::nullopt;
         if (!spread_loads()) return std::nullopt;
-        const auto volts = worst_outlet();
-        return volts ? std::optional(100 * (*volts / volts_)) : std::nullopt;
+        return drops();
     }
 
 private:
@@ -59,44 +60,14 @@ private:
         return volts.has_value();
     }
 
-    std::optional<Feet> own_length(std::size_t outlet) const {
-        const Outlet& given = survey_.outlets[outlet];
-        if (given.run) return given.run->feet();
-        if (given.upstream == "home-run" && wire_->length) return wire_->length->feet();
-        return std::nullopt;
-    }
-
-    Way way_of(std::size_t outlet) const {
-        Way way;
-        for (std::size_t at = outlet; at < survey_.outlets.size();) {
-            if (std::ranges::find(way.outlets, at) != way.outlets.end()) return way;
-            way.outlets.push_back(at);
-            const auto& upstream = survey_.outlets[at].upstream;
-            if (!upstream) return way;
-            if (*upstream == "home-run") {
-                way.whole = true;
-                return way;
-            }
-            at = survey_.outlets.position(*upstream);
-        }
-        return way;
-    }
-
     /// The outlet farthest from the panel by known lengths.
     std::optional<std::size_t> farthest() const {
         std::optional<std::size_t> found;
         Feet most(-1);
         for (const std::size_t o : all_.network.outlets_on(circuit_)) {
-            const Way way = way_of(o);
-            Feet length(0);
-            bool known = way.whole;
-            for (const std::size_t at : way.outlets) {
-                const auto own = own_length(at);
-                known = known && own;
-                length += own.value_or(Feet(0));
-            }
-            if (!known || length <= most) continue;
-            most = length;
+            const auto length = run_.length_to(o);
+            if (!length || *length <= most) continue;
+            most = *length;
             found = o;
         }
         return found;
@@ -113,7 +84,7 @@ private:
                 loose_.add(load.current, *supply_, load.count);
                 continue;
             }
-            const Way way = way_of(*outlet);
+            const Way way = run_.way_of(*outlet);
             if (!way.whole) return false;
             if (std::ranges::find(ends_, *outlet) == ends_.end()) ends_.push_back(*outlet);
             for (const std::size_t at : way.outlets) below_[at].add(load.current, *supply_, load.count);
@@ -131,26 +102,33 @@ private:
         return ohms ? std::optional(factor_ * (amps * *ohms * *length)) : std::nullopt;
     }
 
-    std::optional<Volts> worst_outlet() const {
-        if (ends_.empty()) return segment(loose_, wire_->length ? std::optional(wire_->length->feet()) : std::nullopt);
-        std::map<std::size_t, Volts> drops;
+    std::optional<Drops> drops() const {
+        if (ends_.empty()) {
+            const auto volts = segment(loose_, wire_->length ? std::optional(wire_->length->feet()) : std::nullopt);
+            return volts ? std::optional(Drops{in_percent(*volts), {}}) : std::nullopt;
+        }
+        std::map<std::size_t, Volts> segments;
         for (const auto& [outlet, sums] : below_) {
-            const auto drop = segment(sums, own_length(outlet));
+            const auto drop = segment(sums, run_.own_length(outlet));
             if (!drop) return std::nullopt;
-            drops[outlet] = *drop;
+            segments[outlet] = *drop;
         }
-        Volts worst(0);
-        for (const std::size_t end : ends_) {
+        Drops found;
+        for (const auto& [outlet, own] : segments) {
             Volts sum(0);
-            for (const std::size_t at : way_of(end).outlets) sum += drops.at(at);
-            worst = std::max(worst, sum);
+            for (const std::size_t at : run_.way_of(outlet).outlets) sum += segments.at(at);
+            found.outlets[outlet] = in_percent(sum);
+            found.worst = std::max(found.worst, in_percent(sum));
         }
-        return worst;
+        return found;
     }
+
+    double in_percent(Volts drop) const { return 100 * (drop / volts_); }
 
     const Reckoned& all_;
     const Survey& survey_;
     std::size_t circuit_;
+    CircuitRun run_;
     const std::optional<Wire>& wire_;
     const PanelSupply* supply_;
     double factor_ = 2;
@@ -199,6 +177,21 @@ std::optional<double> total_above(const Reckoned& all, std::size_t p) {
     return worst;
 }
 
+void reckon_circuit(Reckoned& all, std::size_t c) {
+    const auto drops = Branch(all, c).percent();
+    if (!drops) return;
+    LoadFigures& figures = all.circuits[c];
+    figures.voltage_drop_percent = drops->worst;
+    const auto& breakers = all.network.breakers_of(c);
+    const std::size_t panel = breakers.empty() ? all.feeders.size() : all.network.panel_of(breakers.front());
+    std::optional<double> above;
+    if (panel < all.feeders.size()) above = all.feeders[panel].total_drop_percent;
+    const auto total = [&](double own) { return above ? std::optional(own + *above) : std::nullopt; };
+    figures.total_drop_percent = total(drops->worst);
+    for (const auto& [outlet, own] : drops->outlets)
+        figures.outlet_drops.push_back({all.network.survey().outlets[outlet].id, own, total(own)});
+}
+
 }  // namespace
 
 void reckon_voltage_drops(Reckoned& all) {
@@ -206,15 +199,7 @@ void reckon_voltage_drops(Reckoned& all) {
         all.feeders[p].voltage_drop_percent = feeder_percent(all, p);
         all.feeders[p].total_drop_percent = total_above(all, p);
     }
-    for (std::size_t c = 0; c < all.circuits.size(); ++c) {
-        LoadFigures& figures = all.circuits[c];
-        figures.voltage_drop_percent = Branch(all, c).percent();
-        const auto& breakers = all.network.breakers_of(c);
-        if (!figures.voltage_drop_percent || breakers.empty()) continue;
-        const std::size_t panel = all.network.panel_of(breakers.front());
-        if (panel < all.feeders.size() && all.feeders[panel].total_drop_percent)
-            figures.total_drop_percent = *figures.voltage_drop_percent + *all.feeders[panel].total_drop_percent;
-    }
+    for (std::size_t c = 0; c < all.circuits.size(); ++c) reckon_circuit(all, c);
 }
 
 }  // namespace doorcard

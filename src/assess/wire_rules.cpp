@@ -143,10 +143,33 @@ std::optional<Finding> judge_motor_device(const Reckoned& all, std::size_t c, co
 
 void judge_motor_circuit(const Reckoned& all, std::size_t c, const Conductor& conductor,
                          std::vector<Finding>& findings) {
-    if (!ampacity(conductor.wire, conductor.device, all.book)) return;
-    auto finding = judge_motor_wire(conductor, motor_conductor(all.placed.on_circuit[c], all.book), all.book);
+    const auto amps = ampacity(conductor.wire, conductor.device, all.book);
+    if (!amps) return;
+    std::optional<Finding> finding;
+    if (!exceeds(minimum_circuits(all.placed.on_circuit[c]), *amps))  // else hvac-under-min-circuit tells it
+        finding = judge_motor_wire(conductor, motor_conductor(all.placed.on_circuit[c], all.book), all.book);
     if (!finding) finding = judge_motor_device(all, c, conductor);
     if (finding) findings.push_back(std::move(*finding));
+}
+
+/// Equipment that states its largest device is not held to 240.4, but its wire must still carry what it asks for.
+void judge_stated_circuit(const Reckoned& all, std::size_t c, const Conductor& conductor,
+                          std::vector<Finding>& findings) {
+    const auto amps = all.circuits[c].ampacity_a, need = all.circuits[c].required_a;
+    if (!amps || !need || !exceeds(*need, *amps) || exceeds(minimum_circuits(all.placed.on_circuit[c]), *amps)) return;
+    const auto at_high =
+        ampacity(conductor.wire, conductor.size, Celsius(all.book.figure("terminal-high-c")), all.book);
+    const bool by_marking = !conductor.wire.terminal_c && at_high && !exceeds(*need, *at_high);
+    const Severity severity = for_calculated(Severity::caution, *need, *amps, all.book);
+    Finding finding = size_finding(conductor, by_marking ? Severity::notice : severity, *need, *amps, all.book);
+    finding.text = {by_marking
+                        ? tr("{0}: {2} wire of {3:.4g} A is right for its load only at 75 °C terminals: read the "
+                             "terminal marking")
+                        : tr("{0}: its load asks for wire of {1:.4g} A; {2} wire has {3:.4g} A"),
+                    {conductor.name, need->value, conductor.size, amps->value}};
+    finding.remedy = {tr("Larger wire; check the nameplates first. Lock out first."), {}};
+    finding.sources = {all.book.cite("nec-210-19-a")};
+    findings.push_back(std::move(finding));
 }
 
 /// Motors, cooling and heat pumps, and loads that state their largest device, are not held to 240.4 (240.4(G)).
@@ -162,7 +185,8 @@ void judge_circuit(const Reckoned& all, std::size_t c, std::vector<Finding>& fin
             return !load.current.known() && !(load.load && (load.load->max_device_a || load.load->min_circuit_a));
         });
     if (excepted && !without_nameplate) {
-        if (std::ranges::all_of(loads, &PlacedLoad::motor_alone)) judge_motor_circuit(all, c, *conductor, findings);
+        const bool motors_alone = std::ranges::all_of(loads, &PlacedLoad::motor_alone);
+        (motors_alone ? judge_motor_circuit : judge_stated_circuit)(all, c, *conductor, findings);
         return;
     }
     const Severity severity = without_nameplate ? Severity::caution : Severity::warning;
@@ -226,12 +250,7 @@ bool dwelling_feeder_passes(const Conductor& conductor, Amperes amps, const Rule
 void judge_feeder(const Reckoned& all, std::size_t p, std::vector<Finding>& findings) {
     const Panel& panel = all.network.survey().panels[p];
     if (!panel.feeder || !panel.feeder->size || !panel.feeder->metal || panel.transformer) return;
-    std::vector<std::size_t> feeding;
-    for (const std::string& feed : panel.fed_by)
-        if (const std::size_t b = all.network.survey().breakers.position(feed);
-            b < all.network.survey().breakers.size())
-            feeding.push_back(b);
-    const auto ahead = largest_rating(all.network, feeding);
+    const auto ahead = largest_rating(all.network, feeding_breakers(all.network, p));
     const auto device = ahead ? ahead : panel.main_a;
     if (!device) return;
     const Conductor conductor{address_of(all.network, {ThingKind::panel, p}),

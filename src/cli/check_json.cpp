@@ -23,6 +23,13 @@ Json letters(const std::string& legs) {
     return list;
 }
 
+template <class Things, class Make>
+Json list(const Things& things, Make make) {
+    Json all = Json::array();
+    for (const auto& thing : things) all.push_back(make(thing));
+    return all;
+}
+
 Json finding_json(const Finding& finding, const Words& words) {
     return {{"rule", finding.rule},
             {"severity", name_of(finding.severity)},
@@ -35,6 +42,12 @@ Json finding_json(const Finding& finding, const Words& words) {
             {"unit", finding.unit.empty() ? Json(nullptr) : Json(finding.unit)},
             {"source", sources_text(finding.sources)},
             {"remedy", words.say(finding.remedy)}};
+}
+
+Json drop_json(const OutletDrop& drop) {
+    return {{"outlet", drop.outlet},
+            {"voltage_drop_percent", drop.voltage_drop_percent},
+            {"total_drop_percent", number(drop.total_drop_percent)}};
 }
 
 Json load_json(const LoadFigures& figures, bool feeder) {
@@ -56,7 +69,21 @@ Json load_json(const LoadFigures& figures, bool feeder) {
     json["ampacity_a"] = number(figures.ampacity_a);
     json["voltage_drop_percent"] = number(figures.voltage_drop_percent);
     json["total_drop_percent"] = number(figures.total_drop_percent);
+    if (!feeder) json["outlet_drops"] = list(figures.outlet_drops, drop_json);
     return json;
+}
+
+Json volts_json(const std::map<char, std::optional<Volts>>& volts) {
+    Json json = Json::object();
+    for (const auto& [leg, value] : volts) json[std::string(1, leg)] = number(value);
+    return json;
+}
+
+Json joint_json(const JointFigures& figures) {
+    return {{"outlet", figures.outlet},
+            {"loop_ohm", figures.loop.value},
+            {"wire_ohm", number(figures.wire)},
+            {"joint_ohm", number(figures.joint)}};
 }
 
 Json neutral_json(const NeutralFigures& figures) {
@@ -69,7 +96,8 @@ Json neutral_json(const NeutralFigures& figures) {
             {"explained_a", number(figures.explained_a)},
             {"residual_a", number(figures.residual_a)},
             {"imbalance_percent", number(figures.imbalance_percent)},
-            {"ampacity_a", number(figures.ampacity_a)}};
+            {"ampacity_a", number(figures.ampacity_a)},
+            {"open_volts", volts_json(figures.open_volts)}};
 }
 
 Json panel_json(const PanelFigures& figures) {
@@ -84,13 +112,6 @@ Json panel_json(const PanelFigures& figures) {
             {"legs", std::move(legs)},
             {"neutral_amps", number(figures.neutral_amps)},
             {"imbalance_percent", number(figures.imbalance_percent)}};
-}
-
-template <class Things, class Make>
-Json list(const Things& things, Make make) {
-    Json all = Json::array();
-    for (const auto& thing : things) all.push_back(make(thing));
-    return all;
 }
 
 }  // namespace
@@ -112,7 +133,8 @@ nlohmann::ordered_json check_json(const Assessment& assessment, const Words& wor
             {"circuits", list(assessment.circuits, [](const LoadFigures& f) { return load_json(f, false); })},
             {"feeders", list(assessment.feeders, [](const LoadFigures& f) { return load_json(f, true); })},
             {"neutrals", list(assessment.neutrals, neutral_json)},
-            {"panels", list(assessment.panels, panel_json)}};
+            {"panels", list(assessment.panels, panel_json)},
+            {"joints", list(assessment.joints, joint_json)}};
 }
 
 }  // namespace doorcard

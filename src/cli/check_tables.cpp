@@ -96,6 +96,14 @@ std::string fed_from(const Network& network, std::size_t p) {
     return text.empty() ? dash : text;
 }
 
+/// 'A 160, B 80': what each leg would get with the neutral open.
+std::string open_volts(const NeutralFigures& figures) {
+    std::string text;
+    for (const auto& [leg, volts] : figures.open_volts)
+        if (volts) text += fmt::format("{}{} {:.0f}", text.empty() ? "" : ", ", leg, volts->value);
+    return text.empty() ? dash : text;
+}
+
 void write_title(std::ostream& out, const std::string& title, const Terminal& terminal) {
     for (const std::string& line : wrapped(title, terminal.columns)) out << line << '\n';
 }
@@ -177,20 +185,42 @@ void write_circuit_tables(std::ostream& out, const Network& network, const Asses
 void write_neutral_table(std::ostream& out, const Network& network, const Assessment& assessment, const Words& words,
                          const Terminal& terminal) {
     if (assessment.neutrals.empty()) return;
-    TextTable table({{words(tr("neutral")), Kind::word, 0},
-                     {words(tr("of")), Kind::text, 0},
-                     {words(tr("legs")), Kind::word, 0},
-                     {words(tr("loads")), Kind::figure, 1},
-                     {words(tr("measured")), Kind::figure, 0},
-                     {words(tr("explained")), Kind::figure, 2},
-                     {words(tr("may carry")), Kind::figure, 0}});
+    std::vector<TextTable::Column> columns = {
+        {words(tr("neutral")), Kind::word, 0},    {words(tr("of")), Kind::text, 0},
+        {words(tr("legs")), Kind::word, 0},       {words(tr("loads")), Kind::figure, 1},
+        {words(tr("measured")), Kind::figure, 0}, {words(tr("explained")), Kind::figure, 2},
+        {words(tr("may carry")), Kind::figure, 0}};
+    const bool any_open = std::ranges::any_of(
+        assessment.neutrals, [](const NeutralFigures& figures) { return open_volts(figures) != dash; });
+    if (any_open) columns.push_back({words(tr("if open, V")), Kind::word, 2});
+    TextTable table(std::move(columns));
     for (std::size_t n = 0; n < assessment.neutrals.size(); ++n) {
         const NeutralFigures& figures = assessment.neutrals[n];
-        table.add({clipped(figures.id, longest_id), hots_text(network, network.neutrals()[n]),
-                   figures.legs.empty() ? dash : figures.legs, amps(figures.amps), amps(figures.measured_a),
-                   amps(figures.explained_a), amps(figures.ampacity_a)});
+        std::vector<std::string> row = {clipped(figures.id, longest_id),
+                                        hots_text(network, network.neutrals()[n]),
+                                        figures.legs.empty() ? dash : figures.legs,
+                                        amps(figures.amps),
+                                        amps(figures.measured_a),
+                                        amps(figures.explained_a),
+                                        amps(figures.ampacity_a)};
+        if (any_open) row.push_back(open_volts(figures));
+        table.add(std::move(row));
     }
     write_title(out, words(tr("Shared neutrals, A")), terminal);
+    table.write(out, terminal);
+    out << '\n';
+}
+
+void write_joint_table(std::ostream& out, const Assessment& assessment, const Words& words, const Terminal& terminal) {
+    if (assessment.joints.empty()) return;
+    const auto ohms = [](std::optional<Ohms> value) { return value ? fmt::format("{:.2f}", value->value) : dash; };
+    TextTable table({{words(tr("outlet")), Kind::word, 0},
+                     {words(tr("there and back")), Kind::figure, 0},
+                     {words(tr("its wire")), Kind::figure, 0},
+                     {words(tr("joints")), Kind::figure, 0}});
+    for (const JointFigures& joint : assessment.joints)
+        table.add({clipped(joint.outlet, longest_id), ohms(joint.loop), ohms(joint.wire), ohms(joint.joint)});
+    write_title(out, words(tr("Outlets read with and without load, ohm")), terminal);
     table.write(out, terminal);
     out << '\n';
 }

@@ -13,6 +13,8 @@ namespace doorcard {
 /// A table per panel: a row per breaker.
 void write_circuit_tables(std::ostream&, const Network&, const Assessment&, const Words&, const Terminal&);
 void write_neutral_table(std::ostream&, const Network&, const Assessment&, const Words&, const Terminal&);
+/// Outlets that were read with and without load; nothing where none was.
+void write_joint_table(std::ostream&, const Assessment&, const Words&, const Terminal&);
 /// Legs and feeders.
 void write_panel_table(std::ostream&, const Network&, const Assessment&, const Words&, const Terminal&);
 

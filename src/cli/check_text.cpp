@@ -225,6 +225,7 @@ void write_check(std::ostream& out, const Network& network, const Assessment& as
     FindingWriter(out, network, words, terminal).write(assessment.findings);
     write_circuit_tables(out, network, assessment, words, terminal);
     write_neutral_table(out, network, assessment, words, terminal);
+    write_joint_table(out, assessment, words, terminal);
     write_panel_table(out, network, assessment, words, terminal);
     write_summary(out, assessment, words, terminal);
 }

@@ -32,7 +32,9 @@ TEST_CASE("cord-load-over-80: a caution where the load is declared lasting, or w
 }
 
 TEST_CASE("cord-load-over-80: up to 30 A circuits, cord loads only") {
-    CHECK(cord_share(on(30, cord("c", "amps = 25"))) == Lines{"circuit:c notice required 25 A, limit 24 A"});
+    const auto finding = only(on(30, cord("c", "amps = 25")), "cord-load-over-80");
+    CHECK(line_of(finding) == "circuit:c notice required 25 A, limit 24 A");
+    CHECK(sources_of(finding) == "NEC 2023 210.23(C)");
     CHECK(cord_share(on(40, cord("c", "amps = 35"))) == Lines{});
     CHECK(cord_share(on(20, load("c", "amps = 19"))) == Lines{});
 }

@@ -115,3 +115,12 @@ TEST_CASE("record-unread: recordings and waveforms are kept, not read yet") {
     CHECK(gaps(house + "[[waveform]]\nfile = \"dimmer.csv\"\nof = \"panel:MAIN/A\"\n", "record-unread").size() == 1);
     CHECK(gaps(house, "record-unread") == Lines{});
 }
+
+TEST_CASE("load-leg-unknown: a nameplate in amperes on a circuit of unknown legs is no missing nameplate") {
+    const std::string unfed = "[[circuit]]\nid = \"c\"\n";
+    const std::string eight = load("c", "amps = 8");
+    CHECK(found(house + unfed + eight, "nameplate-missing") == Lines{});
+    CHECK(found(house + unfed + eight, "load-leg-unknown").size() == 1);
+    CHECK(found(house + unfed + load("c", "title = \"Lamp\""), "nameplate-missing").size() == 1);
+    CHECK(found(house + branch("c", "1", 20) + eight, "load-leg-unknown") == Lines{});
+}

@@ -60,7 +60,7 @@ json result_of(const std::string& survey) {
     return json::parse(check_json(assess(network_of(read->survey), book), Words::in("en")).dump());
 }
 
-/// "circuits.a.legs_a.A": members by name, rows of a list by their id or leg.
+/// "circuits.a.legs_a.A": members by name, rows of a list by their id, leg or outlet.
 json figure(json at, const std::string& path) {
     std::istringstream parts(path);
     for (std::string part; std::getline(parts, part, '.');) {
@@ -71,7 +71,7 @@ json figure(json at, const std::string& path) {
         }
         json found;
         for (const json& row : at)
-            if (row.value("id", row.value("leg", "")) == part) found = row;
+            if (row.value("id", row.value("leg", row.value("outlet", ""))) == part) found = row;
         REQUIRE_MESSAGE(!found.is_null(), path);
         at = found;
     }
@@ -112,9 +112,28 @@ TEST_CASE("figures: the worked examples give what the document says") {
 
 TEST_CASE("figures: every figure of the results is explained") {
     const std::string document = file_text(DOORCARD_SOURCE "/docs/figures.md");
-    for (const char* key :
-         {"volts", "rating_a", "connected_va", "continuous_a", "noncontinuous_a", "required_a", "measured_a",
-          "sustained_a", "legs_a", "percent_of_rating", "ampacity_a", "voltage_drop_percent", "total_drop_percent",
-          "triplen_amps", "explained_a", "residual_a", "imbalance_percent", "neutral_amps"})
+    for (const char* key : {"volts",
+                            "rating_a",
+                            "connected_va",
+                            "continuous_a",
+                            "noncontinuous_a",
+                            "required_a",
+                            "measured_a",
+                            "sustained_a",
+                            "legs_a",
+                            "percent_of_rating",
+                            "ampacity_a",
+                            "voltage_drop_percent",
+                            "total_drop_percent",
+                            "triplen_amps",
+                            "explained_a",
+                            "residual_a",
+                            "imbalance_percent",
+                            "neutral_amps",
+                            "open_volts",
+                            "outlet_drops",
+                            "loop_ohm",
+                            "wire_ohm",
+                            "joint_ohm"})
         CHECK_MESSAGE(document.find(key) != std::string::npos, key);
 }

@@ -28,6 +28,8 @@ public:
         if (draw_.one_in(4)) breaker.old_label = draw_.of(words);
         if (draw_.one_in(8)) breaker.conductors = 2;
         if (draw_.one_in(10)) breaker.signs = Ids{"hot"};
+        if (draw_.one_in(4)) breaker.interrupting_ka = draw_.of(std::vector<double>{5, 10, 22});
+        if (draw_.one_in(6)) breaker.hold_down = false;
         return breaker;
     }
 
@@ -38,6 +40,7 @@ public:
         if (draw_.one_in(2)) circuit.purpose = draw_.of(words);
         if (draw_.one_in(3)) circuit.neutral = neutral;
         if (draw_.one_in(2)) circuit.wire = wire();
+        if (draw_.one_in(3)) circuit.ground = GroundWire{draw_.one_in(2) ? "14" : "10", "wire", {}};
         if (draw_.one_in(2)) circuit.traced = Traced{draw_.one_in(3) ? "told" : "switching", {}, {}};
         return circuit;
     }
@@ -62,6 +65,8 @@ public:
         if (draw_.one_in(8)) outlet.box = numbered("BX", static_cast<std::size_t>(draw_.number(1, 9)));
         if (draw_.one_in(4)) outlet.place = draw_.of(std::vector<std::string>{"kitchen", "bath", "garage"});
         if (draw_.one_in(8)) outlet.wired = "reversed";
+        if (draw_.one_in(6)) outlet.guards = Guards::value_type{Guard::ground};
+        if (draw_.one_in(4)) outlet.config = draw_.of(std::vector<std::string>{"5-15R", "5-20R", "14-30R"});
         return outlet;
     }
 
@@ -72,6 +77,9 @@ public:
         if (!draw_.one_in(5)) load.va = VoltAmperes(draw_.number(40, 2500));
         if (draw_.one_in(6)) load.duty = draw_.of(std::vector<Duty>{Duty::heating, Duty::motor, Duty::lighting});
         if (draw_.one_in(6)) load.continuous = true;
+        if (draw_.one_in(4)) load.leakage_ma = Milliamperes(draw_.number(1, 30) / 10.0);
+        if (draw_.one_in(6)) load.max_device_a = Amperes(draw_.number(15, 40));
+        if (draw_.one_in(8)) load.min_circuit_a = Amperes(draw_.number(10, 40));
         if (draw_.one_in(5)) load.power_factor = draw_.number(60, 100) / 100.0;
         return load;
     }
@@ -82,8 +90,19 @@ public:
         reading.amps = Amperes(draw_.number(1, 260) / 10.0);
         if (draw_.one_in(3)) reading.together = numbered("R", static_cast<std::size_t>(draw_.number(1, 6)));
         if (draw_.one_in(3)) reading.volts = Volts(draw_.number(900, 1300) / 10.0);
+        if (draw_.one_in(2)) reading.volts_unloaded = Volts(draw_.number(1180, 1250) / 10.0);
+        if (draw_.one_in(3)) reading.temp_c = Celsius(draw_.number(20, 70));
+        if (draw_.one_in(4)) reading.leakage_ma = Milliamperes(draw_.number(0, 60) / 10.0);
         if (draw_.one_in(3)) reading.hours = draw_.number(1, 6);
         return reading;
+    }
+
+    Limit limit(const Address& of) {
+        Limit limit;
+        limit.of = of;
+        limit.key = draw_.one_in(2) ? "amps" : "temp_c";
+        limit.above = draw_.number(1, 40);
+        return limit;
     }
 
 private:
@@ -146,6 +165,7 @@ public:
         add_panels();
         survey_.panels = Table<Panel>(panels_);
         survey_.breakers = Table<Breaker>(breakers_);
+        add_second_sources(utility);
         survey_.circuits = Table<Circuit>(circuits_);
         add_outlets();
         add_loads();
@@ -154,6 +174,21 @@ public:
     }
 
 private:
+    void add_second_sources(Source utility) {
+        utility.fault_ka = 12;
+        std::vector<Source> sources = {utility};
+        for (const char* id : {"roof", "cellar"}) {
+            Source source;
+            source.id = id;
+            source.kind = draw_.one_in(3) ? "generator" : "pv";
+            source.through = draw_.of(breakers_).id;
+            source.output_a = Amperes(draw_.number(8, 60));
+            if (draw_.one_in(2)) sources.push_back(source);
+        }
+        survey_.sources = Table<Source>(sources);
+        survey_.grounding.emplace().gec_size = "8";
+    }
+
     void add_panels() {
         const int count = draw_.number(2, 9);
         for (int p = 0; p < count; ++p) {
@@ -164,6 +199,9 @@ private:
             panel.spaces = 84;
             if (draw_.one_in(3)) panel.bus_a = Amperes(draw_.of(std::vector<double>{60, 100, 200}));
             if (draw_.one_in(2)) panel.feeder = thing_.wire();
+            if (draw_.one_in(2)) panel.main_at = "top";
+            if (draw_.one_in(2)) panel.main_a = Amperes(100);
+            if (draw_.one_in(4)) panel.fault_ka = 8;
             if (draw_.one_in(8)) panel.transformer = Transformer{};
             panels_.push_back(panel);
             for (int c = draw_.number(1, 8); c > 0; --c) add_circuit(panel);
@@ -216,7 +254,9 @@ private:
     }
 
     void add_remarks() {
-        for (int count = draw_.number(0, 20); count > 0; --count)
+        for (int count = draw_.number(0, 6); count > 0; --count)
+            add_one(survey_.limits, draw_, thing_.limit(any_address(survey_, draw_)));
+        for (int count = draw_.number(0, 40); count > 0; --count)
             add_one(survey_.readings, draw_, thing_.reading(any_address(survey_, draw_)));
         if (draw_.one_in(2)) {
             Round round;
@@ -249,7 +289,7 @@ Survey edited(const Survey& before, Draw& draw) {
     Thing thing(draw);
     const auto any_circuit = [&] { return draw.of(before.circuits.rows()).id; };
     const auto any_breaker = [&] { return draw.of(before.breakers.rows()).id; };
-    switch (draw.number(1, 18)) {
+    switch (draw.number(1, 20)) {
         case 1:
             change_one(survey.breakers, draw, [&](Breaker& b) { b.amps = Amperes(draw.number(10, 60)); });
             break;
@@ -312,6 +352,12 @@ Survey edited(const Survey& before, Draw& draw) {
         }
         case 17:
             change_one(survey.panels, draw, [&](Panel& p) { p.feeder = thing.wire(); });
+            break;
+        case 19:
+            add_one(survey.limits, draw, thing.limit(any_address(survey, draw)));
+            break;
+        case 20:
+            take_one(survey.limits, draw);
             break;
         case 18: {
             Accepted accepted;

@@ -29,6 +29,7 @@ void expect_same(const Assessment& anew, const Assessment& whole) {
     CHECK(anew.feeders == whole.feeders);
     CHECK(anew.neutrals == whole.neutrals);
     CHECK(anew.panels == whole.panels);
+    CHECK(anew.joints == whole.joints);
     CHECK(anew.assumed == whole.assumed);
     CHECK(anew.assumed_up_to == whole.assumed_up_to);
 }

@@ -11,6 +11,8 @@ std::vector<reference::Case> covered_wire_cases();
 std::vector<reference::Case> covered_neutral_cases();
 std::vector<reference::Case> covered_leg_cases();
 std::vector<reference::Case> covered_voltage_cases();
+std::vector<reference::Case> covered_protection_cases();
+std::vector<reference::Case> covered_open_neutral_cases();
 
 /// Ids of a list of cases, under one kind.
 template <class Cases>

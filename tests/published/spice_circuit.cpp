@@ -191,17 +191,22 @@ bool ngspice_present() {
     return false;
 }
 
-std::map<std::string, double> ngspice_currents(const std::vector<SpiceCircuit>& circuits) {
+std::map<std::string, double> ngspice_prints(const std::string& netlist) {
     const Folder folder;
+    std::map<std::string, double> found;
+    const auto input = folder.path / "panel.cir", output = folder.path / "panel.out";
+    std::ofstream(input) << netlist;
+    const std::string command = fmt::format("ngspice -b '{}' > '{}' 2>&1", input.string(), output.string());
+    REQUIRE(std::system(command.c_str()) >= 0);
+    collect(output, found);
+    return found;
+}
+
+std::map<std::string, double> ngspice_currents(const std::vector<SpiceCircuit>& circuits) {
     std::map<std::string, double> currents;
     for (const bool thirds : {false, true}) {
         const std::string deck = deck_of(circuits, thirds);
-        if (deck.empty()) continue;
-        const auto netlist = folder.path / "panel.cir", output = folder.path / "panel.out";
-        std::ofstream(netlist) << deck;
-        const std::string command = fmt::format("ngspice -b '{}' > '{}' 2>&1", netlist.string(), output.string());
-        REQUIRE(std::system(command.c_str()) >= 0);
-        collect(output, currents);
+        if (!deck.empty()) currents.merge(ngspice_prints(deck));
     }
     return currents;
 }

@@ -32,6 +32,9 @@ struct SpiceCircuit {
 /// True where ngspice is installed; else says 'skipped: ngspice is absent'.
 bool ngspice_present();
 
+/// What ngspice prints of a netlist as `kNAME = value`, by name.
+std::map<std::string, double> ngspice_prints(const std::string& netlist);
+
 /// Currents that ngspice finds, one run for all circuits: "k0_n" the shared neutral of circuit 0, "k0_p" its panel's
 /// neutral, "k0_a" "k0_b" "k0_c" its legs, in amperes RMS. Circuits without thirds are solved at 60 Hz as networks of
 /// resistors, coils and capacitors; those with thirds as current waves in time, the RMS taken over whole periods.
