@@ -6,8 +6,8 @@
 #include <iterator>
 
 #include "assess/assessment.hpp"
-#include "file/read_survey.hpp"
-#include "rules/book.hpp"
+#include "file/read_text.hpp"
+#include "rules/amend.hpp"
 #include "sheet/card.hpp"
 
 namespace doorcard {
@@ -50,9 +50,16 @@ Shown shown_from(const std::string& path, const Words& words) {
     if (!in) return refused(path, {words(tr("cannot be read; give the path of a survey file"))});
     const auto read = read_survey({path, {std::istreambuf_iterator<char>(in), {}}});
     if (!read) return refused(path, lines_of(path, read.error()));
-    const auto book = built_in_book(read->survey.heading.rules.value_or("NEC-2023"));
-    if (!book) return refused(path, {words(tr("there is no rule book of this edition yet"))});
-    return laid_out(path, read->survey, *book, words);
+    RuleBook book = *built_in_book(read->survey.heading.rules.value_or("NEC-2023"));  // the reader knows no other
+    if (const auto& local_rules = read->survey.heading.local_rules) {
+        const std::string beside = (std::filesystem::path(path).parent_path() / *local_rules).string();
+        const auto text = read_text(beside);
+        if (!text) return refused(path, lines_of(beside, text.error()));
+        auto amended = amend(std::move(book), text->bytes);
+        if (!amended) return refused(path, lines_of(beside, amended.error()));
+        book = *std::move(amended);
+    }
+    return laid_out(path, read->survey, book, words);
 }
 
 }  // namespace doorcard

@@ -24,6 +24,12 @@ void set_assumed(Assessment& assessment, std::vector<std::vector<Assumption>> by
     }
 }
 
+RulesUsed rules_used(const RuleBook& book) {
+    RulesUsed used{book.edition(), book.amendments(), {}};
+    for (const auto& [id, option] : book.options()) used.options.emplace(id, option.value);
+    return used;
+}
+
 }  // namespace
 
 bool comes_first(const Finding& a, const Finding& b) {
@@ -58,6 +64,7 @@ Assessment assess(const Network& network, const RuleBook& book, const KnownTotal
     assessment.feeders = std::move(all.feeders);
     assessment.neutrals = std::move(all.neutrals);
     assessment.panels = std::move(all.panels);
+    assessment.rules = rules_used(book);
     assessment.joints = std::move(all.joints);
     assessment.panel_totals = std::move(all.panel_totals);
     return assessment;

@@ -75,6 +75,13 @@ struct PanelFigures {
     bool operator==(const PanelFigures&) const = default;
 };
 
+/// The rules that an assessment went by: edition, what local rules amend, and each option with its value.
+struct RulesUsed {
+    std::string edition;  ///< "NEC-2023"
+    std::vector<Amendment> amendments;
+    std::map<std::string, std::string> options;
+};
+
 /// All that follows from one survey: figures in file order, findings by severity, then panel, space, rule.
 struct Assessment {
     std::vector<LoadFigures> circuits;
@@ -85,6 +92,7 @@ struct Assessment {
     std::vector<Finding> findings;
     std::vector<Finding> accepted;    ///< taken note of; a danger stands in both
     std::vector<Assumption> assumed;  ///< by panel, those of no panel last
+    RulesUsed rules;
 
     // What a new assessment after an edit builds on.
     std::vector<std::size_t> assumed_up_to;  ///< by panel, and of no panel: where its defaults end in `assumed`

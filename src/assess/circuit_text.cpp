@@ -340,6 +340,16 @@ void set_apart(const Network& network, const std::vector<std::size_t>& circuits,
     for (std::size_t i = 0; i < group.size(); ++i) texts[group[i]] = std::move(best[i]);
 }
 
+// What the old directory says of a circuit that is known from it alone: its breaker feeds no other.
+Message old_label_text(const Network& network, std::size_t circuit) {
+    const auto& traced = network.survey().circuits[circuit].traced;
+    const auto& breakers = network.breakers_of(circuit);
+    if (!traced || traced->how != "old-directory" || breakers.size() != 1) return {};
+    const auto& label = network.survey().breakers[breakers.front()].old_label;
+    if (!label || network.circuits_on(breakers.front()).size() != 1) return {};
+    return verbatim(*label);
+}
+
 }  // namespace
 
 std::string plain_form(const Message& message) {
@@ -374,7 +384,7 @@ Message circuit_text(const Network& network, std::size_t circuit, const Detail& 
     Message text = rooms_text(contents.rooms);
     const bool first = text.empty();
     text = comma(std::move(text), equipment_text(contents, detail, first));
-    if (text.empty()) return text;
+    if (text.empty()) return old_label_text(network, circuit);
     if (detail.floor) text = comma(std::move(text), floor_text(contents.floors));
     return comma(std::move(text), label_text(contents.labels, detail.labels));
 }

@@ -167,7 +167,6 @@ void find_unread_records(const Reckoned& all, std::vector<Finding>& findings) {
     };
     for (const Recording& recording : survey.recordings) add(recording.file);
     for (const Waveform& waveform : survey.waveforms) add(waveform.file);
-    if (survey.heading.local_rules) add(*survey.heading.local_rules);
 }
 
 /// Letters that do not come into the panel, and legs that a circuit's breaker is not on: the survey contradicts itself.

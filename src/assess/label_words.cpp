@@ -1,40 +1,17 @@
 // SPDX-License-Identifier: MIT
 #include "assess/label_words.hpp"
 
-#include <glib.h>
-
 #include <algorithm>
 #include <cctype>
 #include <map>
-#include <memory>
 
 namespace doorcard {
 namespace {
 
 using WordSet = std::set<std::string_view>;
 
-struct Freed {
-    void operator()(char* text) const { g_free(text); }
-};
-using Owned = std::unique_ptr<char, Freed>;
-
 bool is_letter(unsigned char c) { return c >= 0x80 || std::isalpha(c) != 0; }
 bool is_digit(unsigned char c) { return std::isdigit(c) != 0; }
-
-std::string ascii_lower(std::string_view text) {
-    std::string lower(text);
-    for (char& c : lower) c = static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
-    return lower;
-}
-
-// Typographic apostrophes as the plain one.
-std::string straight(std::string_view text) {
-    std::string plain(text);
-    for (const std::string_view curly : {"\u2019", "\u2018"})
-        for (std::size_t at = plain.find(curly); at != std::string::npos; at = plain.find(curly, at))
-            plain.replace(at, curly.size(), "'");
-    return plain;
-}
 
 // A slash joins single letters ('A/C'), else it parts words.
 bool joins(const std::string& text, std::size_t slash) {
@@ -170,20 +147,8 @@ bool compass_letter(const std::string& written) {
 
 }  // namespace
 
-std::string folded(std::string_view text) {
-    const std::string plain = straight(text);
-    const Owned apart(g_utf8_normalize(plain.c_str(), static_cast<gssize>(plain.size()), G_NORMALIZE_ALL));
-    if (!apart) return ascii_lower(plain);
-    std::string bare;
-    for (const char* at = apart.get(); *at != '\0'; at = g_utf8_next_char(at))
-        if (!g_unichar_ismark(g_utf8_get_char(at)))
-            bare.append(at, static_cast<std::size_t>(g_utf8_next_char(at) - at));
-    const Owned lower(g_utf8_strdown(bare.c_str(), static_cast<gssize>(bare.size())));
-    return lower.get();
-}
-
 std::vector<LabelWord> words_of(std::string_view label) {
-    const std::string text = straight(label);
+    const std::string text = straight_apostrophes(label);
     std::vector<LabelWord> words;
     std::size_t begin = 0;
     for (std::size_t i = 0; i <= text.size(); ++i) {

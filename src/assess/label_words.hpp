@@ -6,6 +6,8 @@
 #include <string_view>
 #include <vector>
 
+#include "base/folded.hpp"
+
 namespace doorcard {
 
 /// A word of a label, as written and as compared: lower case, without accents.
@@ -18,9 +20,6 @@ struct LabelWord {
 
 /// Words of a label in order. Apostrophes and hyphens stay inside; 'A/C' is one word, 'plugs/lights' are two.
 std::vector<LabelWord> words_of(std::string_view label);
-
-/// Lower case, without accents.
-std::string folded(std::string_view text);
 
 /// True where nothing is left of the label after generic words, figures and ratings ('Misc. plugs 2'), in English and
 /// Spanish. Common practice, no source.

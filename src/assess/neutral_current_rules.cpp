@@ -114,7 +114,7 @@ void judge_imbalance(const Reckoned& all, const SharedNeutral& neutral, std::opt
                            "carry is not known"),
                         {neutral.id, *worst, carried->value}};
     finding.remedy = {tr("Level the legs if it stays so."), {}};
-    finding.sources = {all.book.cite("practice")};
+    finding.sources = {all.book.cite("neutral-imbalance-percent")};
     findings.push_back(std::move(finding));
 }
 
@@ -167,7 +167,7 @@ void judge_mismatch(const Reckoned& all, const SharedNeutral& neutral, const std
                        {neutral.id, moment.measured->value, bound.value}};
         worst->remedy = {
             tr("Find the other way: a crossed neutral, or a neutral that touches ground. Clamp before parting."), {}};
-        worst->sources = {all.book.cite("practice"), all.book.cite("nec-300-3-b")};
+        worst->sources = sources_of(all.book, {"mismatch-amps", "mismatch-share", "nec-300-3-b"});
     }
     if (worst) findings.push_back(std::move(*worst));
 }

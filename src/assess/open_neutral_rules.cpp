@@ -126,7 +126,9 @@ void judge_thing(const Reckoned& all, ThingKind kind, const std::string& id, std
         tr("Switch off the main only if safe to; have the neutral checked from the utility inward before anything "
            "is used. Call the utility."),
         {}};
-    finding.sources = {all.book.cite("practice")};
+    finding.sources = sources_of(
+        all.book, {"open-neutral-difference", "open-neutral-high", "open-neutral-sum-low", "open-neutral-sum-high",
+                   "open-neutral-rise", "open-neutral-wye-sum", "open-neutral-wye-low"});
     findings.push_back(std::move(finding));
 }
 

@@ -103,6 +103,8 @@ void judge_sustained(const Judged& judged, const RuleBook& book, std::vector<Fin
                     {judged.name, held.value, 100 * share, judged.rating->value, limit.value}};
     finding.remedy = {tr("Move a lasting load to another circuit."), {}};
     finding.sources = {book.cite("nec-210-20-a"), book.cite("nec-100-continuous")};
+    if (const Citation& share_of = book.cite("continuous-share"); !share_of.amends.empty())
+        finding.sources.insert(finding.sources.begin(), share_of);
     findings.push_back(std::move(finding));
 }
 

@@ -26,6 +26,14 @@ bool same_feeds(const Survey& a, const Survey& b) {
                               [](const Panel& p, const Panel& q) { return p.id == q.id && p.fed_by == q.fed_by; });
 }
 
+/// Rules of the whole premises: a dwelling that names no panels is all of it, and a circuit without a breaker may be
+/// anybody's.
+bool dwellings_need_all(const Survey& survey) {
+    if (survey.dwellings.empty()) return false;
+    return std::ranges::any_of(survey.dwellings, [](const Dwelling& one) { return !one.panels; }) ||
+           std::ranges::any_of(survey.circuits, [](const Circuit& one) { return one.breakers.empty(); });
+}
+
 /// Which panels an edit reaches.
 class Reach {
 public:
@@ -51,26 +59,21 @@ public:
 
     /// A panel and all that it feeds; true where any of it was not chosen yet.
     bool choose_below(std::size_t panel) {
-        Flags seen(after_.panels.size());
-        std::vector<std::size_t> open = {panel};
         bool more = false;
-        while (!open.empty()) {
-            const std::size_t p = open.back();
-            open.pop_back();
-            if (seen[p]) continue;
-            seen[p] = true;
+        for (const std::size_t p : with_all_below(panel)) {
             more = more || !chosen_[p];
             chosen_[p] = true;
-            open.insert(open.end(), below_[p].begin(), below_[p].end());
         }
         return more;
     }
 
-    /// Panels that feed a chosen one, and all judged together with one.
+    /// Panels that feed a chosen one, and all judged together with one: a dwelling unit is judged whole.
     void close() {
         for (Flags last; last != chosen_;) {
             last = chosen_;
             homes_.add_those_together(chosen_);
+            for (const Dwelling& dwelling : after_.dwellings)
+                for (const std::string& id : dwelling.panels.value_or(Ids{})) choose_unit(after_.panels.position(id));
             for (std::size_t p = 0; p < after_.panels.size(); ++p)
                 if (chosen_[p])
                     for (const std::size_t above : above_[p]) chosen_[above] = true;
@@ -78,6 +81,25 @@ public:
     }
 
 private:
+    std::vector<std::size_t> with_all_below(std::size_t panel) const {
+        std::vector<std::size_t> found;
+        std::vector<std::size_t> open = {panel};
+        while (!open.empty()) {
+            const std::size_t p = open.back();
+            open.pop_back();
+            if (std::ranges::find(found, p) != found.end()) continue;
+            found.push_back(p);
+            open.insert(open.end(), below_[p].begin(), below_[p].end());
+        }
+        return found;
+    }
+
+    void choose_unit(std::size_t panel) {
+        if (panel >= after_.panels.size()) return;
+        const auto unit = with_all_below(panel);
+        if (std::ranges::any_of(unit, [&](std::size_t p) { return chosen_[p]; })) choose_below(panel);
+    }
+
     void find_feeds() {
         for (std::size_t p = 0; p < after_.panels.size(); ++p)
             for (const std::string& feed : after_.panels[p].fed_by) {
@@ -288,7 +310,8 @@ Assessed assess_all(const Survey& survey, const RuleBook& book) {
 }
 
 Assessed reassess(Assessed before, const Survey& after, const RuleBook& book) {
-    if (!before.is_tree || !same_frame(before.survey, after) || !same_feeds(before.survey, after))
+    if (!before.is_tree || dwellings_need_all(after) || dwellings_need_all(before.survey) ||
+        !same_frame(before.survey, after) || !same_feeds(before.survey, after))
         return assess_all(after, book);
     const ThingChanges changes(before.survey, after);
     Homes homes = before.homes;

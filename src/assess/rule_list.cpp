@@ -86,6 +86,7 @@ constexpr std::array rules = {
     RuleEntry{"system-without-rules", tr("a system of another country"), Severity::notice},
     RuleEntry{"insulation-unlisted", tr("insulation that is in no table"), Severity::notice},
     RuleEntry{"record-unread", tr("a recording or waveform that is kept, not read"), Severity::notice},
+    RuleEntry{"local-rule-laxer", tr("local rules that ask for less than the code"), Severity::notice},
     RuleEntry{"accepted-idle", tr("an acceptance of a finding that no longer fires"), Severity::notice},
 };
 
@@ -105,6 +106,7 @@ constexpr RuleFunction families[] = {
     find_overloaded_buses,
     find_gaps,
     find_label_faults,
+    find_lax_local_rules,
     find_panel_faults,
     find_device_faults,
     find_outlet_faults,

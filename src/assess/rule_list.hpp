@@ -36,6 +36,7 @@ void find_unbalanced_legs(const Reckoned&, std::vector<Finding>&);     // voltag
 void find_small_wires(const Reckoned&, std::vector<Finding>&);         // wire_rules.cpp
 void find_overloaded_buses(const Reckoned&, std::vector<Finding>&);    // bus_rules.cpp
 void find_gaps(const Reckoned&, std::vector<Finding>&);                // gap_rules.cpp
+void find_lax_local_rules(const Reckoned&, std::vector<Finding>&);     // local_rules.cpp
 void find_label_faults(const Reckoned&, std::vector<Finding>&);        // labels.cpp
 void find_panel_faults(const Reckoned&, std::vector<Finding>&);        // panel_seen_rules.cpp
 void find_device_faults(const Reckoned&, std::vector<Finding>&);       // device_seen_rules.cpp

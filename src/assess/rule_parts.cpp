@@ -78,6 +78,13 @@ int receptacles_at(const Outlet& outlet, const RuleBook& book) {
     return outlet.receptacles.value_or(heavy ? 1 : 2);
 }
 
+std::vector<Citation> sources_of(const RuleBook& book, std::initializer_list<const char*> ids) {
+    std::vector<Citation> sources;
+    for (const char* id : ids)
+        if (std::ranges::find(sources, book.cite(id)) == sources.end()) sources.push_back(book.cite(id));
+    return sources;
+}
+
 std::vector<std::size_t> feeding_breakers(const Network& network, std::size_t p) {
     std::vector<std::size_t> feeding;
     for (const std::string& feed : network.survey().panels[p].fed_by)

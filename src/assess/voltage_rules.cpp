@@ -128,7 +128,7 @@ std::optional<Finding> partial(const Reading& reading, Volts nominal, const Rule
     finding.value = reading.volts->value;
     finding.limit = limit;
     finding.unit = "V";
-    finding.sources = {book.cite("practice")};
+    finding.sources = {book.cite("partial-volts-share")};
     return finding;
 }
 
@@ -268,7 +268,7 @@ void judge_balance(const Reckoned& all, std::size_t p, std::vector<Finding>& fin
                     {all.network.survey().panels[p].id, *worst}};
     finding.remedy = {tr("Move a circuit to the lighter leg if it stays so; check conductor length; lock out first."),
                       {}};
-    finding.sources = {all.book.cite("practice")};
+    finding.sources = {all.book.cite("legs-imbalance-percent")};
     findings.push_back(std::move(finding));
 }
 

@@ -2,6 +2,7 @@
 #include "base/write_whole.hpp"
 
 #include <fcntl.h>
+#include <sys/file.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
@@ -9,6 +10,8 @@
 #include <cerrno>
 #include <cstdio>
 #include <cstdlib>
+#include <ctime>
+#include <filesystem>
 #include <optional>
 #include <random>
 #include <system_error>
@@ -49,26 +52,6 @@ std::optional<struct stat> status_of(const std::string& path) {
 bool is_link(const std::string& path) {
     struct stat status {};
     return ::lstat(path.c_str(), &status) == 0 && S_ISLNK(status.st_mode);
-}
-
-std::string folder_of(const std::string& path) {
-    const std::size_t slash = path.rfind('/');
-    if (slash == std::string::npos) return ".";
-    return slash == 0 ? "/" : path.substr(0, slash);
-}
-
-/// Where a link points, also when nothing is there yet.
-std::string target_of(std::string path) {
-    constexpr int most_links = 40;  // as the system's own limit
-    for (int i = 0; is_link(path); ++i) {
-        if (i == most_links) fail(path, ELOOP);
-        std::array<char, 4096> target{};
-        const ssize_t length = ::readlink(path.c_str(), target.data(), target.size());
-        if (length < 0) fail(path);
-        const std::string to(target.data(), static_cast<std::size_t>(length));
-        path = to.starts_with('/') ? to : folder_of(path).append("/").append(to);
-    }
-    return path;
 }
 
 void write_all(const Descriptor& file, std::string_view bytes, const std::string& path) {
@@ -117,7 +100,10 @@ private:
         for (int i = 0; i < tries; ++i) {
             path_ = folder_of(target) + "/.doorcard-" + std::to_string(random()) + ".new";
             Descriptor file(path_, O_WRONLY | O_CREAT | O_EXCL, 0666);
-            if (file.is_open()) return file;
+            if (file.is_open()) {
+                ::flock(file.number(), LOCK_EX | LOCK_NB);  // while it is written nobody sweeps it
+                return file;
+            }
             if (errno != EEXIST) break;
         }
         path_.clear();
@@ -141,7 +127,50 @@ void write_through(const std::string& path, std::string_view bytes) {
     write_all(file, bytes, path);
 }
 
+/// `.doorcard-NUMBER.new`
+bool is_name_of_temporary(std::string_view name) {
+    constexpr std::string_view begin = ".doorcard-", end = ".new";
+    if (!name.starts_with(begin) || !name.ends_with(end) || name.size() <= begin.size() + end.size()) return false;
+    const std::string_view number = name.substr(begin.size(), name.size() - begin.size() - end.size());
+    return number.find_first_not_of("0123456789") == std::string_view::npos;
+}
+
+void sweep(const std::string& path) {
+    constexpr std::time_t least_age = 60;
+    const Descriptor file(path, O_RDONLY | O_NOFOLLOW);
+    struct stat status {};
+    if (!file.is_open() || ::fstat(file.number(), &status) != 0 || !S_ISREG(status.st_mode)) return;
+    const bool is_ours = status.st_uid == ::geteuid(), is_old = std::time(nullptr) - status.st_mtime >= least_age;
+    if (is_ours && is_old && ::flock(file.number(), LOCK_EX | LOCK_NB) == 0) ::unlink(path.c_str());
+}
+
 }  // namespace
+
+std::string folder_of(const std::string& path) {
+    const std::size_t slash = path.rfind('/');
+    if (slash == std::string::npos) return ".";
+    return slash == 0 ? "/" : path.substr(0, slash);
+}
+
+/// Where a link points, also when nothing is there yet.
+std::string target_of(std::string path) {
+    constexpr int most_links = 40;  // as the system's own limit
+    for (int i = 0; is_link(path); ++i) {
+        if (i == most_links) fail(path, ELOOP);
+        std::array<char, 4096> target{};
+        const ssize_t length = ::readlink(path.c_str(), target.data(), target.size());
+        if (length < 0) fail(path);
+        const std::string to(target.data(), static_cast<std::size_t>(length));
+        path = to.starts_with('/') ? to : folder_of(path).append("/").append(to);
+    }
+    return path;
+}
+
+void sweep_temporaries(const std::string& folder) {
+    std::error_code ignored;
+    for (std::filesystem::directory_iterator at(folder, ignored), end; !ignored && at != end; at.increment(ignored))
+        if (is_name_of_temporary(at->path().filename().string())) sweep(at->path().string());
+}
 
 void write_whole(const std::string& path, std::string_view bytes, Existing existing) {
     if (existing == Existing::refuse && (status_of(path) || is_link(path))) fail(path, EEXIST);

@@ -12,4 +12,13 @@ enum class Existing { replace, refuse };
 /// pipe is written as it is. Throws std::system_error that names the path; EEXIST where it exists and is refused.
 void write_whole(const std::string& path, std::string_view bytes, Existing existing = Existing::replace);
 
+/// Where a link points in the end, also when nothing is there yet; the path itself where it is no link.
+std::string target_of(std::string path);
+/// The folder that a path is in.
+std::string folder_of(const std::string& path);
+
+/// Takes away what saves that were killed have left in a folder: only files that `write_whole` has made, ours, that
+/// nobody is writing and that are older than a minute. Nothing of it matters enough to be told.
+void sweep_temporaries(const std::string& folder);
+
 }  // namespace doorcard

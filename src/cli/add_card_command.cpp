@@ -11,6 +11,7 @@ void add_card_command(CLI::App& app, Run& run) {
     CLI::App* command = app.add_subcommand("card", "the panel directory for the door");
     command->footer("Example: doorcard card examples/alder-row.survey.toml -o card.pdf --paper 132x206mm");
     command->add_option("FILE", options->file, "the survey")->required();
+    add_rules_option(*command, options->rules);
     command->add_option("-o", options->output, "OUT.pdf .svg .png .html .txt; - or none: text to standard output");
     command->add_option("--panel", options->panels, "only this panel (all)")
         ->option_text("ID")

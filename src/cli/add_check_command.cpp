@@ -11,7 +11,13 @@ void add_check_command(CLI::App& app, Run& run) {
     CLI::App* command = app.add_subcommand("check", "findings, and the table of circuits, neutrals, feeders and legs");
     command->footer("Example: doorcard check examples/alder-row.survey.toml --fail-at danger");
     command->add_option("FILE", options->file, "the survey")->required();
+    add_rules_option(*command, options->rules);
     command->add_flag("--json", options->json, "the result as JSON");
+    command->add_option("-o", options->output, "print them as a correction list: .pdf .svg .png .html .txt; - is text")
+        ->option_text("OUT");
+    command->add_option("--paper", options->paper, "of the correction list: letter or a4")
+        ->check(CLI::IsMember({"letter", "a4"}))
+        ->option_text("letter|a4");
     const std::map<std::string, Severity> severities = {{"danger", Severity::danger},
                                                         {"warning", Severity::warning},
                                                         {"caution", Severity::caution},

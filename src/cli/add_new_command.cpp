@@ -14,6 +14,20 @@ void add_new_command(CLI::App& app, Run& run) {
     command->add_option("--system", options->system, "volts, phases and wires of the service, where known");
     command->add_option("--spaces", options->spaces, "number of spaces of the main panel, where known");
     command->add_option("--main", options->main_a, "rating of its main in amperes, where known");
+    command
+        ->add_option("--from", options->from,
+                     "an old directory or a spreadsheet's list to begin from: CSV or plain lines")
+        ->option_text("LIST");
+    auto* from = command->get_option("--from");
+    command->add_option("--panel", options->panel, "the panel of the list, where no column names one (MAIN)")
+        ->needs(from);
+    command
+        ->add_option("--columns", options->columns,
+                     "what columns of the list hold, such as \"Ckt=space,Serves=description\"")
+        ->needs(from)
+        ->option_text("HEAD=WORD,...");
+    command->add_flag("--skip-bad", options->skip_bad, "write what was understood, without the rows that were not")
+        ->needs(from);
     command->add_flag("--json", options->json, "the result as JSON");
     command->callback([options, &run] {
         run = [options](std::ostream& out, std::ostream& err, const Words& words) {

@@ -13,6 +13,7 @@ namespace doorcard {
 /// `doorcard card FILE -o OUT`: the panel directory.
 struct CardOptions {
     std::string file;
+    std::vector<std::string> rules;   ///< files of local rules laid over those of the survey
     std::string output;               ///< empty or "-": text to standard output; else the ending says what is painted
     std::vector<std::string> panels;  ///< ids; empty: all
     std::string side = "panel";       ///< panel; rooms and both are refused: the back is not built yet

@@ -5,44 +5,10 @@
 #include <nlohmann/json.hpp>
 
 #include "assess/directory.hpp"
+#include "cli/json_parts.hpp"
 
 namespace doorcard {
 namespace {
-
-using Json = nlohmann::ordered_json;
-
-Json spaces_json(const std::vector<Position>& positions) {
-    Json spaces = Json::array();
-    for (const Position position : positions) spaces.push_back(position.space);
-    return spaces;
-}
-
-/// One letter per space; empty for full spaces.
-Json halves_json(const std::vector<Position>& positions) {
-    Json halves = Json::array();
-    for (const Position position : positions)
-        if (position.half != ' ') halves.push_back(std::string(1, position.half));
-    return halves;
-}
-
-const char* guard_word(Guard guard) {
-    switch (guard) {
-        case Guard::arc:
-            return "arc";
-        case Guard::ground:
-            return "ground";
-        case Guard::equipment_ground:
-            return "equipment-ground";
-    }
-    return "";
-}
-
-Json guards_json(const Breaker& breaker) {
-    if (!breaker.guards) return nullptr;
-    Json guards = Json::array();
-    for (const Guard guard : *breaker.guards) guards.push_back(guard_word(guard));
-    return guards;
-}
 
 Json legs_json(const std::string& legs) {
     Json letters = Json::array();

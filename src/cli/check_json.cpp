@@ -1,21 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include "cli/check_json.hpp"
 
-#include <nlohmann/json.hpp>
+#include "cli/json_parts.hpp"
+
+#include "cli/rules_used.hpp"
 
 namespace doorcard {
 namespace {
-
-using Json = nlohmann::ordered_json;
-
-template <class T>
-Json number(const std::optional<T>& value) {
-    if (!value) return nullptr;
-    if constexpr (requires { value->value; })
-        return value->value;
-    else
-        return *value;
-}
 
 Json letters(const std::string& legs) {
     Json list = Json::array();
@@ -134,7 +125,8 @@ nlohmann::ordered_json check_json(const Assessment& assessment, const Words& wor
             {"feeders", list(assessment.feeders, [](const LoadFigures& f) { return load_json(f, true); })},
             {"neutrals", list(assessment.neutrals, neutral_json)},
             {"panels", list(assessment.panels, panel_json)},
-            {"joints", list(assessment.joints, joint_json)}};
+            {"joints", list(assessment.joints, joint_json)},
+            {"rules", rules_used_json(assessment.rules)}};
 }
 
 }  // namespace doorcard

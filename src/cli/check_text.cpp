@@ -8,33 +8,13 @@
 #include <ostream>
 
 #include "assess/directory.hpp"
-#include "assess/rule_list.hpp"
-#include "assess/standing.hpp"
 #include "cli/check_json.hpp"
 #include "cli/check_tables.hpp"
+#include "cli/rules_used.hpp"
+#include "sheet/finding_words.hpp"
 
 namespace doorcard {
 namespace {
-
-std::string signal_word(Severity severity, const Words& words) {
-    switch (severity) {
-        case Severity::danger:
-            return words(tr("DANGER"));
-        case Severity::warning:
-            return words(tr("WARNING"));
-        case Severity::caution:
-            return words(tr("CAUTION"));
-        case Severity::notice:
-            return words(tr("NOTICE"));
-    }
-    return "";
-}
-
-std::string title_of(const std::string& rule) {
-    for (const RuleEntry& entry : rule_list())
-        if (entry.name == rule) return entry.title;
-    return rule;
-}
 
 class FindingWriter {
 public:
@@ -80,70 +60,23 @@ private:
 
     /// Where the rule comes from, and what the finding is of, for the right edge.
     std::vector<std::string> source_lines(const Finding& finding) const {
-        std::vector<std::string> lines = wrapped(short_sources(finding.sources), room());
+        std::vector<std::string> lines = wrapped(short_sources(finding.sources, words_), room());
         const std::vector<std::string> last = flowed({lines.back(), finding.of.text()}, 3, room());
         lines.pop_back();
         lines.insert(lines.end(), last.begin(), last.end());
         return lines;
     }
 
-    /// Each standard once: "NEC 2023 210.4(B), 240.15(B)(1)".
-    std::string short_sources(const std::vector<Citation>& sources) const {
-        std::string text, standard;
-        for (const Citation& source : sources) {
-            const bool again = !source.practice && source.standard == standard;
-            standard = source.practice ? "" : source.standard;
-            text += text.empty() ? "" : again ? ", " : "; ";
-            text += again ? source.place : words_(source.text());
-        }
-        return text;
-    }
-
     /// Gaps and other notices of one rule and panel stand in one line.
     void write_notices(const std::vector<Finding>& findings) {
-        std::vector<std::pair<std::string, std::size_t>> order;
-        std::map<std::pair<std::string, std::size_t>, std::vector<const Finding*>> groups;
-        for (const Finding& finding : findings) {
-            if (finding.severity != Severity::notice) continue;
-            const std::pair key{finding.rule, finding.standing.panel};
-            if (groups[key].empty()) order.push_back(key);
-            groups[key].push_back(&finding);
-        }
-        for (const auto& key : order) write_group(groups[key], key.second);
-    }
-
-    void write_group(const std::vector<const Finding*>& group, std::size_t panel) {
-        if (group.size() == 1 || group.front()->of.kind == ThingKind::survey) {  // the survey has no name to list
-            for (const Finding* finding : group) write_lines(Severity::notice, words_.say(finding->text));
-            return;
-        }
-        std::vector<std::string> all;
-        for (const Finding* finding : group)
-            if (const std::string name = name_of_thing(finding->of); std::ranges::find(all, name) == all.end())
-                all.push_back(name);
-        std::string names;
         constexpr std::size_t shown = 3;
-        for (std::size_t i = 0; i < all.size() && i < shown; ++i) names += (i ? ", " : "") + all[i];
-        if (all.size() > shown)
-            names = fmt::format(fmt::runtime(words_(tr("{0} and {1} more"))), names, all.size() - shown);
-        std::string text = words_(title_of(group.front()->rule)) + ": ";
-        if (network_.survey().panels.size() > 1 && panel < network_.survey().panels.size())
-            text = network_.survey().panels[panel].id + ": " + text;
-        write_lines(Severity::notice, text + names);
-    }
-
-    /// Breakers and circuits by their spaces, as a person looks for them; the rest by what they are called.
-    std::string name_of_thing(const Address& of) const {
-        const Survey& survey = network_.survey();
-        if (of.kind == ThingKind::breaker && survey.breakers.contains(of.id))
-            return spaces_text(survey.breakers[survey.breakers.position(of.id)]);
-        if (of.kind == ThingKind::circuit && survey.circuits.contains(of.id)) {
-            const auto& breakers = network_.breakers_of(survey.circuits.position(of.id));
-            if (!breakers.empty()) return spaces_text(survey.breakers[breakers.front()]);
+        const auto& panels = network_.survey().panels;
+        for (const NoticeGroup& group : notice_groups(findings)) {
+            const bool names_panel = panels.size() > 1 && group.panel < panels.size() && group.findings.size() > 1 &&
+                                     group.findings.front()->of.kind != ThingKind::survey;
+            for (const std::string& line : notice_lines(network_, group, shown, words_))
+                write_lines(Severity::notice, names_panel ? panels[group.panel].id + ": " + line : line);
         }
-        if (const Load* load = of.kind == ThingKind::load ? survey.loads.find(of.id) : nullptr)
-            return load->title.value_or(load->id);
-        return of.id;
     }
 
     std::ostream& out_;
@@ -227,6 +160,7 @@ void write_check(std::ostream& out, const Network& network, const Assessment& as
     write_neutral_table(out, network, assessment, words, terminal);
     write_joint_table(out, assessment, words, terminal);
     write_panel_table(out, network, assessment, words, terminal);
+    write_rules_used(out, assessment.rules, words, terminal);
     write_summary(out, assessment, words, terminal);
 }
 

@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: MIT
 #include "cli/load_survey.hpp"
 
+#include <algorithm>
+#include <filesystem>
 #include <ostream>
 #include <sstream>
 
 #include "file/read_text.hpp"
+#include "file/toml_text.hpp"
+#include "rules/amend.hpp"
 
 namespace doorcard {
 namespace {
@@ -45,9 +49,52 @@ void complain(std::ostream& err, const std::string& file, const std::string& tex
     }
 }
 
+/// The place of a key of [survey], for complaints that come after reading.
+Place place_in_heading(const std::string& text, std::string_view key) {
+    const auto parsed = TomlText::parse(text);
+    if (!parsed) return {};
+    std::vector<TomlMember> members;
+    parsed->root().members_into(members);
+    const auto heading = std::ranges::find(members, "survey", &TomlMember::key);
+    if (heading == members.end()) return {};
+    TomlNode(heading->node).members_into(members);
+    const auto found = std::ranges::find(members, key, &TomlMember::key);
+    return found == members.end() ? Place{} : found->place;
+}
+
+/// Lays a file of local rules over the book; false, with its complaints, where it cannot be read or is wrong.
+bool lay_over(RuleBook& book, const std::string& path, std::ostream& err) {
+    const auto source = read_text(path);
+    if (!source) {
+        for (const Complaint& complaint : source.error())
+            complain(err, path, "", {{complaint.place, complaint.wrong, "give the path of a file of local rules"}});
+        return false;
+    }
+    auto amended = amend(std::move(book), source->bytes);
+    if (!amended) {
+        complain(err, path, source->bytes, amended.error());
+        return false;
+    }
+    book = *std::move(amended);
+    return true;
+}
+
+/// The survey's own local rules: a file beside it. Where it cannot be opened the fault is the survey's.
+bool lay_over_local_rules(RuleBook& book, const ReadSurvey& read, const std::string& file, std::ostream& err) {
+    if (!read.survey.heading.local_rules) return true;
+    const std::string& given = *read.survey.heading.local_rules;
+    const auto path = std::filesystem::path(file).parent_path() / given;
+    if (read_text(path.string())) return lay_over(book, path.string(), err);
+    const Place place = place_in_heading(read.text, "local_rules");
+    complain(err, file, read.text,
+             {{place, "the local rules \"" + given + "\" cannot be read",
+               "give the path of the file, relative to this one"}});
+    return false;
+}
+
 }  // namespace
 
-std::optional<LoadedSurvey> load_survey(const std::string& file, std::ostream& err, const Words& words) {
+std::optional<ReadSurvey> load_text(const std::string& file, std::ostream& err) {
     auto source = read_text(file);
     if (!source) {
         complain(err, file, "", source.error());
@@ -59,14 +106,18 @@ std::optional<LoadedSurvey> load_survey(const std::string& file, std::ostream& e
         complain(err, file, text, read.error());
         return std::nullopt;
     }
-    const std::string edition = read->survey.heading.rules.value_or("NEC-2023");
-    auto book = built_in_book(edition);
-    if (!book) {
-        err << file << ": " << words(tr("there is no rule book of this edition yet")) << " (" << edition
-            << "); NEC-2023\n";
-        return std::nullopt;
-    }
-    return LoadedSurvey{std::move(read->survey), std::move(*book)};
+    return std::move(*read);
+}
+
+std::optional<LoadedSurvey> load_survey(const std::string& file, std::ostream& err, const Words&,
+                                        const std::vector<std::string>& rules) {
+    auto read = load_text(file, err);
+    if (!read) return std::nullopt;
+    RuleBook book = *built_in_book(read->survey.heading.rules.value_or("NEC-2023"));  // the reader knows no other
+    bool right = lay_over_local_rules(book, *read, file, err);
+    for (const std::string& path : rules) right = right && lay_over(book, path, err);
+    if (!right) return std::nullopt;
+    return LoadedSurvey{std::move(read->survey), std::move(book)};
 }
 
 }  // namespace doorcard

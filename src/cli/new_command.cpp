@@ -7,10 +7,11 @@
 #include <ostream>
 #include <system_error>
 
-#include "base/write_whole.hpp"
 #include "cli/load_survey.hpp"
+#include "cli/new_from_list.hpp"
 #include "file/new_survey.hpp"
 #include "file/read_survey.hpp"
+#include "file/save_survey.hpp"
 
 namespace doorcard {
 namespace {
@@ -44,18 +45,27 @@ std::string text_of(const NewOptions& options, std::ostream& err, const Words& w
 
 }  // namespace
 
-int run_new(const NewOptions& options, std::ostream& out, std::ostream& err, const Words& words) {
-    const std::string text = text_of(options, err, words);
-    if (text.empty()) return exit_usage;
+int write_new(const std::string& file, const std::string& text, std::ostream& err, const Words& words) {
     try {
-        write_whole(options.file, text, Existing::refuse);
+        save_new_survey(file, text);
+        return exit_done;
+    } catch (const NotSaved& refusal) {
+        err << file << ": " << words.say(refusal.why) << '\n';
+        return exit_output;
     } catch (const std::system_error& error) {
         const bool exists = error.code() == std::errc::file_exists;
-        err << options.file << ": "
+        err << file << ": "
             << (exists ? words(tr("exists already and was left alone; name a new file")) : error.code().message())
             << '\n';
         return exit_output;
     }
+}
+
+int run_new(const NewOptions& options, std::ostream& out, std::ostream& err, const Words& words) {
+    const std::string text = text_of(options, err, words);
+    if (text.empty()) return exit_usage;
+    if (options.from) return run_new_from_list(options, out, err, words);
+    if (const int status = write_new(options.file, text, err, words); status != exit_done) return status;
     if (options.json)
         out << nlohmann::ordered_json{{"files", {options.file}}}.dump(2, ' ', false, replace_bad_bytes) << '\n';
     else

@@ -133,28 +133,10 @@ private:
     std::unordered_set<std::string_view> neutrals_;
 };
 
-template <class T>
-std::string_view id_at(const Table<T>& things, std::size_t row) {
-    return things[row].id;
-}
-
-std::string_view id_of(const Survey& survey, std::string_view table, std::size_t row) {
-    if (table == "dwelling") return id_at(survey.dwellings, row);
-    if (table == "source") return id_at(survey.sources, row);
-    if (table == "panel") return id_at(survey.panels, row);
-    if (table == "breaker") return id_at(survey.breakers, row);
-    if (table == "circuit") return id_at(survey.circuits, row);
-    if (table == "room") return id_at(survey.rooms, row);
-    if (table == "outlet") return id_at(survey.outlets, row);
-    if (table == "load") return id_at(survey.loads, row);
-    if (table == "managed") return id_at(survey.managed, row);
-    return {};
-}
-
 }  // namespace
 
 std::string owner_name(const Survey& survey, const KeyTable& table, std::size_t row) {
-    const std::string_view id = id_of(survey, table.name, row);
+    const std::string_view id = id_of(survey, table, row);
     return id.empty() ? fmt::format("this {}", table.name) : fmt::format("{} \"{}\"", table.name, id);
 }
 

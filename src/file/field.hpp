@@ -1,20 +1,12 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 #include <cstdint>
-#include <map>
 #include <span>
-#include <string>
 #include <string_view>
-#include <variant>
 
-#include "file/enum_words.hpp"
-#include "survey/survey.hpp"
+#include "file/member_value.hpp"
 
 namespace doorcard {
-
-/// A value as it stands in the file, checked, on its way into a member of a thing.
-using Value = std::variant<bool, int, double, std::string, Ids, std::vector<int>, Moment, Photos,
-                           std::map<std::string, Volts>, std::map<std::string, RecordingColumn>>;
 
 /// How a key's value is written.
 enum class Form {
@@ -62,8 +54,11 @@ struct Field {
     Form form = Form::text;
     std::string_view meaning;
     void (*set)(void* owner, Value&&) = nullptr;
-    void* (*open)(void* owner) = nullptr;  // Form::table: the table's own thing, made
-    std::span<const Field> keys;           // Form::table
+    std::optional<Value> (*get)(const void* owner) = nullptr;  // nullopt: the key is left out
+    void* (*open)(void* owner) = nullptr;                      // Form::table: the table's own thing, made
+    const void* (*look)(const void* owner) = nullptr;          // Form::table: the same, null where it is absent
+    void (*clear)(void* owner) = nullptr;                      // as if the key were left out
+    std::span<const Field> keys;                               // Form::table
     std::string_view unit;
     double least = 0;
     double most = 1e12;
@@ -111,6 +106,9 @@ public:
     constexpr Field names(std::uint32_t kinds, std::string_view other = {}) const {
         return with([=](Field& f) { f.refers = kinds, f.also = other, f.is_marked = true; });
     }
+    constexpr Field got_by(std::optional<Value> (*way)(const void*)) const {
+        return with([=](Field& f) { f.get = way; });
+    }
     constexpr Field either(std::string_view of_group, std::string_view but = {}) const {
         return with([=](Field& f) { f.group = of_group, f.beside = but; });
     }
@@ -118,61 +116,22 @@ public:
 
 using FieldList = std::span<const Field>;
 
-// --- from a value into a member
-
-template <class M>
-struct OwnerOf;
-template <class T, class V>
-struct OwnerOf<V T::*> {
-    using type = T;
-    using value = V;
-};
-
-inline void assign(std::string& to, Value&& v) { to = std::get<std::string>(std::move(v)); }
-inline void assign(std::optional<std::string>& to, Value&& v) { to = std::get<std::string>(std::move(v)); }
-inline void assign(Ids& to, Value&& v) { to = std::get<Ids>(std::move(v)); }
-inline void assign(std::optional<Ids>& to, Value&& v) { to = std::get<Ids>(std::move(v)); }
-inline void assign(std::optional<bool>& to, Value&& v) { to = std::get<bool>(v); }
-inline void assign(std::optional<int>& to, Value&& v) { to = std::get<int>(v); }
-inline void assign(std::optional<double>& to, Value&& v) { to = std::get<double>(v); }
-inline void assign(std::vector<int>& to, Value&& v) { to = std::get<std::vector<int>>(std::move(v)); }
-inline void assign(std::optional<std::vector<int>>& to, Value&& v) { to = std::get<std::vector<int>>(std::move(v)); }
-inline void assign(std::optional<Moment>& to, Value&& v) { to = std::get<Moment>(v); }
-inline void assign(std::optional<Photos>& to, Value&& v) { to = std::get<Photos>(std::move(v)); }
-inline void assign(std::optional<char>& to, Value&& v) { to = std::get<std::string>(v).front(); }
-inline void assign(Address& to, Value&& v) { to = *parse_address(std::get<std::string>(v)); }
-inline void assign(std::optional<Address>& to, Value&& v) { to = parse_address(std::get<std::string>(v)); }
-inline void assign(std::map<std::string, Volts>& to, Value&& v) {
-    to = std::get<std::map<std::string, Volts>>(std::move(v));
-}
-inline void assign(std::map<std::string, RecordingColumn>& to, Value&& v) {
-    to = std::get<std::map<std::string, RecordingColumn>>(std::move(v));
-}
-inline void assign(std::vector<char>& to, Value&& v) {
-    for (const std::string& half : std::get<Ids>(v)) to.push_back(half.front());
-}
-template <int... Dimensions>
-void assign(std::optional<Quantity<Dimensions...>>& to, Value&& v) {
-    to = Quantity<Dimensions...>(std::get<double>(v));
-}
-template <class E>
-E value_of_word(std::string_view word) {
-    const auto& words = enum_words<E>;
-    std::size_t index = 0;
-    while (words.at(index) != word) ++index;
-    return static_cast<E>(index);
-}
-template <class E>
-requires std::is_enum_v<E>
-void assign(std::optional<E>& to, Value&& v) { to = value_of_word<E>(std::get<std::string>(v)); }
-inline void assign(Guards& to, Value&& v) {
-    to.emplace();
-    for (const std::string& word : std::get<Ids>(v)) to->push_back(value_of_word<Guard>(word));
-}
-
 template <auto Member>
 void put(void* owner, Value&& value) {
     assign(static_cast<typename OwnerOf<decltype(Member)>::type*>(owner)->*Member, std::move(value));
+}
+template <auto Member>
+std::optional<Value> take(const void* owner) {
+    return held(static_cast<const typename OwnerOf<decltype(Member)>::type*>(owner)->*Member);
+}
+template <auto Member>
+void wipe(void* owner) {
+    static_cast<typename OwnerOf<decltype(Member)>::type*>(owner)->*Member = {};
+}
+template <auto Member, bool InMetres>
+std::optional<Value> take_measure(const void* owner) {
+    const auto& member = static_cast<const typename OwnerOf<decltype(Member)>::type*>(owner)->*Member;
+    return member && member->in_metres == InMetres ? std::optional<Value>(member->written) : std::nullopt;
 }
 template <auto Member, bool InMetres>
 void put_measure(void* owner, Value&& value) {
@@ -184,6 +143,12 @@ void* open_table(void* owner) {
     return &(static_cast<typename OwnerOf<decltype(Member)>::type*>(owner)->*Member).emplace();
 }
 
+template <auto Member>
+const void* look_table(const void* owner) {
+    const auto& member = static_cast<const typename OwnerOf<decltype(Member)>::type*>(owner)->*Member;
+    return member ? &*member : nullptr;
+}
+
 // --- how the lists are written: FORM<&Thing::member>(name, meaning)
 
 template <auto Member>
@@ -193,6 +158,8 @@ constexpr Field plain(Form form, std::string_view name, std::string_view meaning
     field.form = form;
     field.meaning = meaning;
     field.set = &put<Member>;
+    field.get = &take<Member>;
+    field.clear = &wipe<Member>;
     return field;
 }
 template <auto Member>
@@ -242,6 +209,8 @@ constexpr Field measure(std::string_view name, std::string_view unit, std::strin
     field.form = Form::number;
     field.meaning = meaning;
     field.set = &put_measure<Member, InMetres>;
+    field.get = &take_measure<Member, InMetres>;
+    field.clear = &wipe<Member>;
     field.unit = unit;
     field.group = group;
     return field;
@@ -253,6 +222,8 @@ constexpr Field table(std::string_view name, FieldList keys, std::string_view me
     field.form = Form::table;
     field.meaning = meaning;
     field.open = &open_table<Member>;
+    field.look = &look_table<Member>;
+    field.clear = &wipe<Member>;
     field.keys = keys;
     return field;
 }

@@ -6,27 +6,60 @@
 #include <algorithm>
 #include <vector>
 
+#include "survey/each_table.hpp"
+
 namespace doorcard {
 namespace {
 
-template <auto Rows>
+/// Rows changed by `change` in place of those that are there.
+template <auto Of, class Change>
+void with_rows(Survey& survey, Change change) {
+    auto rows = (survey.*Of).rows();
+    change(rows);
+    survey.*Of = typename OwnerOf<decltype(Of)>::value(std::move(rows));
+}
+
+template <auto Of>
+void alter_row(Survey& survey, std::size_t index, const std::function<void(void*)>& change) {
+    with_rows<Of>(survey, [&](auto& rows) { change(&rows[index]); });
+}
+template <auto Of>
+void add_row(Survey& survey) {
+    with_rows<Of>(survey, [](auto& rows) { rows.emplace_back(); });
+}
+template <auto Of>
+void erase_row(Survey& survey, std::size_t index) {
+    with_rows<Of>(survey, [&](auto& rows) { rows.erase(rows.begin() + static_cast<std::ptrdiff_t>(index)); });
+}
+
+template <auto Rows, auto Of>
 KeyTable many(std::string_view name, std::string_view meaning, FieldList keys, Shape shape = Shape::many) {
     return {name,
             shape,
             meaning,
             keys,
             [](Draft& draft, std::size_t count) { (draft.*Rows).resize(count); },
-            [](Draft& draft, std::size_t index) -> void* { return &(draft.*Rows)[index]; }};
+            [](Draft& draft, std::size_t index) -> void* { return &(draft.*Rows)[index]; },
+            [](const Survey& survey) { return (survey.*Of).size(); },
+            [](const Survey& survey, std::size_t index) -> const void* { return &(survey.*Of)[index]; },
+            &alter_row<Of>,
+            &add_row<Of>,
+            &erase_row<Of>};
 }
 
-template <auto Thing>
+template <auto Thing, auto Of>
 KeyTable one(std::string_view name, std::string_view meaning, FieldList keys) {
     return {name,
             Shape::one,
             meaning,
             keys,
             [](Draft& draft, std::size_t) { (draft.*Thing).emplace(); },
-            [](Draft& draft, std::size_t) -> void* { return &*(draft.*Thing); }};
+            [](Draft& draft, std::size_t) -> void* { return &*(draft.*Thing); },
+            [](const Survey& survey) -> std::size_t { return survey.*Of ? 1 : 0; },
+            [](const Survey& survey, std::size_t) -> const void* { return &*(survey.*Of); },
+            [](Survey& survey, std::size_t, const std::function<void(void*)>& change) { change(&*(survey.*Of)); },
+            [](Survey& survey) { (survey.*Of).emplace(); },
+            [](Survey& survey, std::size_t) { (survey.*Of).reset(); }};
 }
 
 KeyTable heading() {
@@ -35,36 +68,51 @@ KeyTable heading() {
             "the heading: who surveyed what, when, and by which rules",
             survey_keys(),
             [](Draft&, std::size_t) {},
-            [](Draft& draft, std::size_t) -> void* { return &draft.heading; }};
+            [](Draft& draft, std::size_t) -> void* { return &draft.heading; },
+            [](const Survey&) -> std::size_t { return 1; },
+            [](const Survey& survey, std::size_t) -> const void* { return &survey.heading; },
+            [](Survey& survey, std::size_t, const std::function<void(void*)>& change) { change(&survey.heading); },
+            [](Survey&) {},
+            [](Survey& survey, std::size_t) { survey.heading = {}; }};
 }
 
 std::vector<KeyTable> make_tables() {
     return {
         heading(),
-        many<&Draft::dwellings>("dwelling", "a kind of dwelling unit; a single [dwelling] is one entry",
-                                dwelling_keys(), Shape::one_or_many),
-        many<&Draft::occupancies>("occupancy", "nondwelling space, one entry per use", occupancy_keys()),
-        one<&Draft::grounding>("grounding", "the grounding electrode system, as seen", grounding_keys()),
-        many<&Draft::sources>("source", "what power comes from", source_keys()),
-        many<&Draft::panels>("panel", "a panel", panel_keys()),
-        many<&Draft::breakers>("breaker", "a handle in its spaces: a breaker, fuse or pullout", breaker_keys()),
-        many<&Draft::circuits>("circuit", "a circuit", circuit_keys()),
-        many<&Draft::rooms>("room", "a room; gives walk order", room_keys()),
-        many<&Draft::outlets>("outlet", "a receptacle, light, switch, box or piece of equipment", outlet_keys()),
-        many<&Draft::loads>("load", "something that uses power", load_keys()),
-        many<&Draft::managed>("managed", "an energy management system", managed_keys()),
-        many<&Draft::readings>("reading", "a reading, typed in from any meter", reading_keys()),
-        many<&Draft::recordings>("recording", "a file from a recorder or utility, beside the survey", recording_keys()),
-        many<&Draft::waveforms>("waveform", "a captured waveform, beside the survey", waveform_keys()),
-        many<&Draft::demands>("demand", "demand known from bills or a recorder's own report", demand_keys()),
-        many<&Draft::limits>("limit", "a watch level of the surveyor's own", limit_keys()),
-        many<&Draft::rounds>("round", "a switching round of a mapping walk; file order is time order", round_keys()),
-        one<&Draft::mapping>("mapping", "what mapping reckons with", mapping_keys()),
-        many<&Draft::trips>("trip", "a trip", trip_keys()),
-        many<&Draft::hunts>("hunt", "a fault that is being hunted, one entry per circuit", hunt_keys()),
-        many<&Draft::trials>("trial", "a step of a hunt; file order within a circuit is time order", trial_keys()),
-        many<&Draft::accepted>("accepted", "a finding taken note of", accepted_keys()),
-        many<&Draft::photos>("photo", "a picture, beside the survey", photo_keys()),
+        many<&Draft::dwellings, &Survey::dwellings>("dwelling",
+                                                    "a kind of dwelling unit; a single [dwelling] is one entry",
+                                                    dwelling_keys(), Shape::one_or_many),
+        many<&Draft::occupancies, &Survey::occupancies>("occupancy", "nondwelling space, one entry per use",
+                                                        occupancy_keys()),
+        one<&Draft::grounding, &Survey::grounding>("grounding", "the grounding electrode system, as seen",
+                                                   grounding_keys()),
+        many<&Draft::sources, &Survey::sources>("source", "what power comes from", source_keys()),
+        many<&Draft::panels, &Survey::panels>("panel", "a panel", panel_keys()),
+        many<&Draft::breakers, &Survey::breakers>("breaker", "a handle in its spaces: a breaker, fuse or pullout",
+                                                  breaker_keys()),
+        many<&Draft::circuits, &Survey::circuits>("circuit", "a circuit", circuit_keys()),
+        many<&Draft::rooms, &Survey::rooms>("room", "a room; gives walk order", room_keys()),
+        many<&Draft::outlets, &Survey::outlets>("outlet", "a receptacle, light, switch, box or piece of equipment",
+                                                outlet_keys()),
+        many<&Draft::loads, &Survey::loads>("load", "something that uses power", load_keys()),
+        many<&Draft::managed, &Survey::managed>("managed", "an energy management system", managed_keys()),
+        many<&Draft::readings, &Survey::readings>("reading", "a reading, typed in from any meter", reading_keys()),
+        many<&Draft::recordings, &Survey::recordings>(
+            "recording", "a file from a recorder or utility, beside the survey", recording_keys()),
+        many<&Draft::waveforms, &Survey::waveforms>("waveform", "a captured waveform, beside the survey",
+                                                    waveform_keys()),
+        many<&Draft::demands, &Survey::demands>("demand", "demand known from bills or a recorder's own report",
+                                                demand_keys()),
+        many<&Draft::limits, &Survey::limits>("limit", "a watch level of the surveyor's own", limit_keys()),
+        many<&Draft::rounds, &Survey::rounds>("round", "a switching round of a mapping walk; file order is time order",
+                                              round_keys()),
+        one<&Draft::mapping, &Survey::mapping>("mapping", "what mapping reckons with", mapping_keys()),
+        many<&Draft::trips, &Survey::trips>("trip", "a trip", trip_keys()),
+        many<&Draft::hunts, &Survey::hunts>("hunt", "a fault that is being hunted, one entry per circuit", hunt_keys()),
+        many<&Draft::trials, &Survey::trials>("trial", "a step of a hunt; file order within a circuit is time order",
+                                              trial_keys()),
+        many<&Draft::accepted, &Survey::accepted>("accepted", "a finding taken note of", accepted_keys()),
+        many<&Draft::photos, &Survey::photos>("photo", "a picture, beside the survey", photo_keys()),
     };
 }
 
@@ -154,6 +202,20 @@ std::span<const KeyTable> all_tables() {
     return tables;
 }
 
-const KeyTable& table_named(std::string_view name) { return *std::ranges::find(all_tables(), name, &KeyTable::name); }
+const KeyTable& table_named(std::string_view name) { return *find_table(name); }
+
+const KeyTable* find_table(std::string_view name) {
+    const auto found = std::ranges::find(all_tables(), name, &KeyTable::name);
+    return found == all_tables().end() ? nullptr : &*found;
+}
+
+std::string_view id_of(const Survey& survey, const KeyTable& table, std::size_t row) {
+    std::string_view id;
+    each_table([&](std::string_view name, auto member) {
+        if constexpr (requires { (survey.*member)[row].id; })
+            if (name == table.name) id = (survey.*member)[row].id;
+    });
+    return id;
+}
 
 }  // namespace doorcard

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
+#include <functional>
+
 #include "file/field.hpp"
 
 namespace doorcard {
@@ -35,7 +37,7 @@ struct Draft {
 /// How a table of the file is written: `[name]`, `[[name]]`, or either.
 enum class Shape { one, many, one_or_many };
 
-/// A table of the survey file and its keys.
+/// A table of the survey file and its keys: how its entries are got at while a file is read, and in a survey.
 struct KeyTable {
     std::string_view name;
     Shape shape;
@@ -43,13 +45,23 @@ struct KeyTable {
     FieldList keys;
     void (*make_rows)(Draft&, std::size_t count);
     void* (*row)(Draft&, std::size_t index);
+    std::size_t (*count)(const Survey&);
+    const void* (*thing)(const Survey&, std::size_t index);
+    void (*alter)(Survey&, std::size_t index, const std::function<void(void*)>& change);
+    void (*add)(Survey&);  ///< an entry without keys, behind the others
+    void (*erase)(Survey&, std::size_t index);
 
     std::string header() const;  ///< "[[breaker]]", "[survey]"
 };
 
+/// What the entries of a table are named by; empty where they have no id.
+std::string_view id_of(const Survey&, const KeyTable&, std::size_t row);
+
 /// All tables, in the order of the contract.
 std::span<const KeyTable> all_tables();
 const KeyTable& table_named(std::string_view name);
+/// Null where there is no such table.
+const KeyTable* find_table(std::string_view name);
 
 // The lists, by noun.
 FieldList survey_keys();

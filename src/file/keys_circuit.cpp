@@ -22,8 +22,17 @@ constexpr Field tested_list[] = {
     flag<&Tested::trips>("trips", "it tripped when its TEST button was pressed"),
 };
 
+/// A default id is not written.
+std::optional<Value> given_id(const void* breaker) {
+    const auto* owner = static_cast<const Breaker*>(breaker);
+    return owner->id_given ? held(owner->id) : std::nullopt;
+}
+
 constexpr Field breaker_list[] = {
-    text<&Breaker::id>("id", "its name; = PANEL:SPACES, such as MAIN:5, MAIN:2+4, MAIN:13a").of(id_pattern).marked(),
+    text<&Breaker::id>("id", "its name; = PANEL:SPACES, such as MAIN:5, MAIN:2+4, MAIN:13a")
+        .of(id_pattern)
+        .got_by(given_id)
+        .marked(),
     text<&Breaker::panel>("panel", "the panel it sits in").names(to_panel).required(),
     plain<&Breaker::spaces>(Form::wholes, "spaces", "its spaces, one for each pole, in any order")
         .at_least(1)

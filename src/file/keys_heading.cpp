@@ -62,12 +62,22 @@ constexpr Field gec_list[] = {
     word<&Grounding::gec_metal>("metal", "copper or aluminum"),
 };
 
+const void* look_gec(const void* grounding) {
+    const auto* owner = static_cast<const Grounding*>(grounding);
+    return owner->gec_size || owner->gec_metal ? owner : nullptr;
+}
+
 constexpr Field gec_table() {
     Field field;
     field.name = "gec";
     field.form = Form::table;
     field.meaning = "grounding electrode conductor, as seen";
     field.open = [](void* grounding) { return grounding; };  // its keys are members of the grounding itself
+    field.look = &look_gec;
+    field.clear = [](void* grounding) {
+        static_cast<Grounding*>(grounding)->gec_size.reset();
+        static_cast<Grounding*>(grounding)->gec_metal.reset();
+    };
     field.keys = gec_list;
     return field;
 }

@@ -2,11 +2,7 @@
 #include "rules/book.hpp"
 
 #include <algorithm>
-#include <set>
 #include <stdexcept>
-
-#include "base/built_in.hpp"
-#include "base/message.hpp"
 
 namespace doorcard {
 namespace {
@@ -23,7 +19,16 @@ const auto& thing(const Things& things, std::string_view id, std::string_view ki
 
 std::string Citation::text() const {
     if (practice) return tr("common practice");
+    if (!amends.empty()) return standard + ", amending " + amends + (part.empty() ? "" : " for " + part);
     return place.empty() ? standard : standard + " " + place;
+}
+
+Message Citation::message() const {
+    if (practice) return {tr("common practice"), {}};
+    if (amends.empty()) return verbatim(text());
+    Message code = amends == Citation{"", "", true}.text() ? Message{amends, {}} : verbatim(amends);
+    if (part.empty()) return {tr("{0}, amending {1}"), {standard, std::move(code)}};
+    return {tr("{0}, amending {1} for {2}"), {standard, std::move(code), part}};
 }
 
 std::size_t RuleTable::column(std::string_view name) const {
@@ -53,23 +58,6 @@ bool RuleBook::has(std::string_view id) const {
     return tables_.contains(id) || facts_.contains(id) || citations_.contains(id);
 }
 
-std::vector<std::string> built_in_editions() {
-    std::set<std::string> editions;
-    for (const BuiltIn& file : built_in_rule_tables())
-        for (std::string& edition : editions_of(file.bytes)) editions.insert(std::move(edition));
-    return {editions.begin(), editions.end()};
-}
-
-std::optional<RuleBook> built_in_book(std::string_view edition) {
-    std::optional<RuleBook> book;
-    for (const BuiltIn& file : built_in_rule_tables()) {
-        const std::vector<std::string> editions = editions_of(file.bytes);
-        if (std::ranges::find(editions, edition) == editions.end()) continue;
-        Outcome<RuleBook> read = read_book(edition, file.bytes, std::move(book).value_or(RuleBook()));
-        if (!read) throw std::logic_error(complaint_line(std::string(file.name) + ".toml", read.error().front()));
-        book = *std::move(read);
-    }
-    return book;
-}
+const std::string& RuleBook::option(std::string_view id) const { return thing(options_, id, "option", edition_).value; }
 
 }  // namespace doorcard

@@ -5,7 +5,10 @@
 
 #include <algorithm>
 #include <cmath>
+#include <set>
+#include <stdexcept>
 
+#include "base/built_in.hpp"
 #include "rules/book.hpp"
 
 namespace doorcard {
@@ -19,6 +22,14 @@ bool is_kebab_case(std::string_view id) {
            id.find("--") == std::string_view::npos;
 }
 
+std::vector<std::string> editions_in(const toml::table& text) {
+    std::vector<std::string> editions;
+    if (const toml::array* list = text["book"]["editions"].as_array())
+        for (const toml::node& edition : *list)
+            if (auto name = edition.value_exact<std::string>()) editions.push_back(*std::move(name));
+    return editions;
+}
+
 }  // namespace
 
 /// Reads a text of tables into a book, or collects every complaint about it.
@@ -27,11 +38,13 @@ public:
     BookReader(std::string_view edition, RuleBook base) : book_(std::move(base)) { book_.edition_ = edition; }
 
     Outcome<RuleBook> read(const toml::table& text) {
-        known_keys(text, {"book", "table", "fact", "rule"});
+        known_keys(text, {"book", "table", "fact", "rule", "option", "cite"});
         read_head(text);
         entries(text, "table", [&](const toml::table& entry) { read_table(entry); });
         entries(text, "fact", [&](const toml::table& entry) { read_fact(entry); });
         entries(text, "rule", [&](const toml::table& entry) { read_rule(entry); });
+        entries(text, "option", [&](const toml::table& entry) { read_option(entry); });
+        entries(text, "cite", [&](const toml::table& entry) { read_cite(entry); });
         if (complaints_.empty()) return std::move(book_);
         std::ranges::stable_sort(complaints_, {}, &Complaint::place);
         return tl::unexpected(std::move(complaints_));
@@ -139,21 +152,45 @@ private:
     /// "2023" of the edition "NEC-2023": a text for several editions cites "NEC" alone.
     std::string year() const { return book_.edition_.substr(book_.edition_.rfind('-') + 1); }
 
-    std::vector<std::string> read_columns(const toml::table& entry) {
-        std::vector<std::string> columns;
-        const toml::node* list = needed(entry, "columns");
-        if (list == nullptr) return columns;
+    std::vector<std::string> read_columns(const toml::table& entry) { return read_names(entry, "columns", "column"); }
+
+    /// A list of different names: columns, or the values of an option.
+    std::vector<std::string> read_names(const toml::table& entry, std::string_view key, std::string_view one) {
+        std::vector<std::string> names;
+        const toml::node* list = needed(entry, key);
+        if (list == nullptr) return names;
         if (!list->is_array() || list->as_array()->empty()) {
-            complain(*list, "'columns' is no list of names", "[\"...\", \"...\"]");
-            return columns;
+            complain(*list, fmt::format("'{}' is no list of names", key), "[\"...\", \"...\"]");
+            return names;
         }
         for (const toml::node& name : *list->as_array()) {
-            columns.push_back(name.value_exact<std::string>().value_or(""));
-            if (columns.back().empty()) complain(name, "not the name of a column", "write it in quotes, not empty");
-            if (std::ranges::count(columns, columns.back()) > 1)
-                complain(name, fmt::format("a second column '{}'", columns.back()), "give each column its own name");
+            names.push_back(name.value_exact<std::string>().value_or(""));
+            if (names.back().empty())
+                complain(name, fmt::format("not the name of a {}", one), "write it in quotes, not empty");
+            if (std::ranges::count(names, names.back()) > 1)
+                complain(name, fmt::format("a second {} '{}'", one, names.back()),
+                         fmt::format("give each {} its own name", one));
         }
-        return columns;
+        return names;
+    }
+
+    Laxer read_laxer(const toml::table& entry) {
+        const toml::node* way = entry.get("laxer");
+        if (way == nullptr) return Laxer::not_said;
+        const auto word = way->value_exact<std::string>();
+        if (word != "higher" && word != "lower") complain(*way, "'laxer' is no way", "\"higher\" or \"lower\"");
+        return word == "higher" ? Laxer::higher : Laxer::lower;
+    }
+
+    bool read_fixed(const toml::table& entry) {
+        const toml::node* fixed = entry.get("fixed");
+        if (fixed != nullptr && fixed->value_exact<bool>() != true) complain(*fixed, "'fixed' is not true", "true");
+        return fixed != nullptr;
+    }
+
+    std::optional<double> read_bound(const toml::table& entry, std::string_view key) {
+        const toml::node* bound = entry.get(key);
+        return bound == nullptr ? std::nullopt : number(*bound);
     }
 
     std::optional<Cell> read_cell(const toml::node& value) {
@@ -188,9 +225,10 @@ private:
     }
 
     void read_table(const toml::table& entry) {
-        known_keys(entry, {"id", "title", "unit", "source", "columns", "rows"});
+        known_keys(entry, {"id", "title", "unit", "source", "columns", "rows", "laxer", "fixed"});
         RuleTable table{read_id(entry),     text(entry, "title"), text(entry, "unit"),
-                        read_source(entry), read_columns(entry),  {}};
+                        read_source(entry), read_columns(entry),  {},
+                        read_laxer(entry),  read_fixed(entry)};
         if (!table.columns.empty()) read_rows(table, entry);
         replace(table.id);
         std::string id = table.id;
@@ -198,8 +236,9 @@ private:
     }
 
     void read_fact(const toml::table& entry) {
-        known_keys(entry, {"id", "title", "value", "unit", "source"});
-        RuleFact fact{read_id(entry), text(entry, "title"), text(entry, "unit"), read_source(entry), 0};
+        known_keys(entry, {"id", "title", "value", "unit", "source", "laxer", "fixed", "least", "most"});
+        RuleFact fact{read_id(entry),    text(entry, "title"), text(entry, "unit"),        read_source(entry),       0,
+                      read_laxer(entry), read_fixed(entry),    read_bound(entry, "least"), read_bound(entry, "most")};
         if (const toml::node* value = needed(entry, "value")) fact.value = number(*value).value_or(0);
         replace(fact.id);
         std::string id = fact.id;
@@ -212,6 +251,33 @@ private:
         Citation source = read_source(entry);
         replace(id);
         book_.citations_.insert_or_assign(id, std::move(source));
+    }
+
+    /// Options are written as local rules write them, with underscores.
+    void read_option(const toml::table& entry) {
+        known_keys(entry, {"id", "title", "values", "usual", "source"});
+        RuleOption option{
+            text(entry, "id"), text(entry, "title"), read_names(entry, "values", "value"), text(entry, "usual"), "",
+            read_source(entry)};
+        if (std::ranges::find(option.values, option.usual) == option.values.end())
+            complain(entry, fmt::format("'usual' of {} is none of its values", option.id), "take one of 'values'");
+        option.value = option.usual;
+        std::string id = option.id;
+        book_.options_.insert_or_assign(std::move(id), std::move(option));
+    }
+
+    void read_cite(const toml::table& entry) {
+        known_keys(entry, {"id", "source"});
+        const std::string id = read_id(entry);
+        Citation source = read_source(entry);
+        if (const auto table = book_.tables_.find(id); table != book_.tables_.end())
+            table->second.source = std::move(source);
+        else if (const auto fact = book_.facts_.find(id); fact != book_.facts_.end())
+            fact->second.source = std::move(source);
+        else if (const auto rule = book_.citations_.find(id); rule != book_.citations_.end())
+            rule->second = std::move(source);
+        else if (!id.empty())
+            complain(*entry.get("id"), fmt::format("there is no '{}' to cite otherwise", id), "name what is there");
     }
 
     RuleBook book_;
@@ -229,16 +295,42 @@ Outcome<RuleBook> read_book(std::string_view edition, std::string_view text, Rul
 }
 
 std::vector<std::string> editions_of(std::string_view text) {
-    std::vector<std::string> editions;
     try {
-        const toml::table read = toml::parse(text);
-        if (const toml::array* list = read["book"]["editions"].as_array())
-            for (const toml::node& edition : *list)
-                if (auto name = edition.value_exact<std::string>()) editions.push_back(*std::move(name));
+        return editions_in(toml::parse(text));
     } catch (const toml::parse_error&) {
-        editions.clear();
+        return {};
     }
-    return editions;
+}
+
+std::vector<std::string> built_in_editions() {
+    std::set<std::string> editions;
+    for (const BuiltIn& file : built_in_rule_tables())
+        for (std::string& edition : editions_of(file.bytes)) editions.insert(std::move(edition));
+    return {editions.begin(), editions.end()};
+}
+
+std::optional<RuleBook> built_in_book(std::string_view edition) {
+    struct Text {
+        std::string_view name;
+        toml::table table;
+        std::size_t editions;
+    };
+    std::vector<Text> texts;
+    for (const BuiltIn& file : built_in_rule_tables()) {
+        toml::table table = toml::parse(file.bytes);
+        const std::vector<std::string> editions = editions_in(table);
+        if (std::ranges::find(editions, edition) != editions.end())
+            texts.push_back({file.name, std::move(table), editions.size()});
+    }
+    if (texts.empty()) return std::nullopt;
+    std::ranges::stable_sort(texts, std::greater(), &Text::editions);  // over them what is of this edition alone
+    RuleBook book;
+    for (const Text& text : texts) {
+        Outcome<RuleBook> read = BookReader(edition, std::move(book)).read(text.table);
+        if (!read) throw std::logic_error(complaint_line(std::string(text.name) + ".toml", read.error().front()));
+        book = *std::move(read);
+    }
+    return book;
 }
 
 }  // namespace doorcard

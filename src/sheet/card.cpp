@@ -66,8 +66,8 @@ public:
         const Heights heights = heights_of(content(plan, 0));
         const double rows_height = lower_end(trim_) - heights.foot_part - heights.table_top;
         plan = planned(rows_height);
-        for (std::size_t i = 0; i < plan.cards.size(); ++i) sheet.pages.push_back(page(plan, i, heights, rows_height));
-        sheet.pages[sheet.pages.size() - plan.cards.size()].lines = card_lines(network_, panel_, words_);
+        for (std::size_t i = 0; i < plan.pages.size(); ++i) sheet.pages.push_back(page(plan, i, heights, rows_height));
+        sheet.pages[sheet.pages.size() - plan.pages.size()].lines = card_lines(network_, panel_, words_);
     }
 
 private:
@@ -83,13 +83,13 @@ private:
         Page page;
         page.paper = choice_.paper;
         page.of = network_.survey().panels[panel_].id;
-        page.title = plan.cards.size() == 1 ? page.of : fmt::format("{} {}/{}", page.of, number + 1, plan.cards.size());
+        page.title = plan.pages.size() == 1 ? page.of : fmt::format("{} {}/{}", page.of, number + 1, plan.pages.size());
         page.table = table(plan, number);
         Drawing drawing(page);
         const CardContent card = content(plan, number);
         draw_cut_marks(drawing, card);
         draw_upper(drawing, card);
-        const double bottom = place_cells(plan, plan.cards[number], heights.table_top, rows_height);
+        const double bottom = place_cells(plan, plan.pages[number], heights.table_top, rows_height);
         draw_rows(drawing, card, heights.table_top, bottom);
         const double lower = lower_end(trim_) - heights.foot_part;
         draw_hand_lines(drawing, card, bottom + 3, lower - 1);
@@ -113,9 +113,9 @@ private:
 
     static bool on_card(const CardPlan& plan, std::size_t number, const DirectoryRow& row) {
         for (const auto& cells : plan.cells)
-            for (const CardCell& cell : cells)
-                if (cell.position == row.positions.front() && plan.cards[number].first <= cell.row &&
-                    cell.row <= plan.cards[number].second)
+            for (const FaceCell& cell : cells)
+                if (cell.position == row.positions.front() && plan.pages[number].first <= cell.row &&
+                    cell.row <= plan.pages[number].second)
                     return true;
         return false;
     }
@@ -127,16 +127,6 @@ private:
     std::size_t panel_;
     Frame trim_;
 };
-
-std::string created(const Survey& survey) {
-    const auto& date = survey.heading.date;
-    if (!date) return Sheet{}.created;
-    return fmt::format("{:04}-{:02}-{:02}T00:00:00Z", date->year, date->month, date->day);
-}
-
-bool chosen(const CardChoice& choice, const std::string& panel) {
-    return choice.panels.empty() || std::find(choice.panels.begin(), choice.panels.end(), panel) != choice.panels.end();
-}
 
 }  // namespace
 
@@ -151,10 +141,10 @@ Sheet card_sheet(const Network& network, const Assessment& assessment, const Car
     Sheet sheet;
     sheet.title = words.say({tr("Panel directory, {0}"), {survey.heading.title.value_or(words(tr("untitled")))}});
     sheet.author = survey.heading.surveyor.value_or("");
-    sheet.created = created(survey);
+    sheet.created = created_on(survey);
     sheet.language = words.language();
     for (std::size_t panel = 0; panel < survey.panels.size(); ++panel)
-        if (chosen(choice, survey.panels[panel].id))
+        if (is_chosen(choice.panels, survey.panels[panel].id))
             PanelCards(network, assessment, choice, words, panel).add_to(sheet);
     return sheet;
 }

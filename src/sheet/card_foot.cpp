@@ -6,7 +6,8 @@
 #include <numeric>
 
 #include "sheet/card_parts.hpp"
-#include "sheet/card_signs.hpp"
+#include "sheet/face_signs.hpp"
+#include "sheet/sheet_foot.hpp"
 
 namespace doorcard {
 namespace {
@@ -212,52 +213,12 @@ std::string labels_text(const CardContent& card) {
          {card.choice.source_label}});
 }
 
-struct FootCell {
-    std::string caption, value;
-    double width = 0;
-};
-
-void draw_squares(Drawing& drawing, const PanelDirectory& directory, double x, double right, double baseline) {
-    const double size = std::min(1.75, (right - x) / std::max(1, directory.in_use()) - 0.28);
-    if (size < 0.75) return;
-    const double y = baseline - cap_height(9) + (cap_height(9) - size) / 2;
-    for (int i = 0; i < directory.in_use(); ++i) {
-        const Frame square{x + i * (size + 0.28), y, size, size};
-        if (i < directory.traced) {
-            drawing.fill(square);
-        } else {
-            drawing.box({square.x + 0.06, square.y + 0.06, size - 0.12, size - 0.12}, 0.13);
-            if (i < directory.traced + directory.claimed) continue;
-            for (const double part : {0.45, 1.0, 1.55})
-                drawing.line(square.x + size * std::max(0.0, part - 1), square.y + size * std::min(1.0, part),
-                             square.x + size * std::min(1.0, part), square.y + size * std::max(0.0, part - 1), 0.13);
-        }
-    }
-}
-
 std::vector<FootCell> foot_cells(const CardContent& card) {
-    const Heading& heading = card.survey().heading;
-    const auto count = card.plan.cards.size();
-    std::vector<FootCell> cells = {
-        {card.words(tr("date")), dated(card.survey(), card.words)},
-        {card.words(tr("revision")), heading.revision.value_or("–")},
-        {card.words(tr("by")), heading.surveyor.value_or("–")},
-        {card.words(tr("card")),
-         card.words.say({tr("{0:.0f} of {1:.0f}"), {static_cast<double>(card.card + 1), static_cast<double>(count)}})},
-    };
-    for (FootCell& cell : cells) {
-        cell.width = std::max(text_width(cell.caption, {7}), text_width(cell.value, {9, true})) + 4.2;
-        cell.width = std::min(cell.width, card.width() * 0.24);
-    }
+    const auto count = static_cast<double>(card.plan.pages.size());
+    std::vector<FootCell> cells = dated_cells(card.survey(), card.words);
+    cells.push_back({card.words(tr("card")),
+                     card.words.say({tr("{0:.0f} of {1:.0f}"), {static_cast<double>(card.card + 1), count}})});
     return cells;
-}
-
-void draw_foot_text(Drawing& drawing, const FootCell& cell, double x, double top) {
-    const double room = cell.width - 3.4;
-    drawing.text({x, top + 0.6, room, 3.2}, top + 3.0, cut_to(cell.caption, {7}, room), {7}, Align::left,
-                 inks::caption);
-    const TypeStyle style = fitting(cell.value, {9, true}, room, {9, 8});
-    drawing.text({x, top + 4.0, room, 4.2}, top + 7.1, cut_to(cell.value, style, room), style);
 }
 
 }  // namespace
@@ -307,25 +268,8 @@ double draw_cautions(Drawing& drawing, const CardContent& card, double top) {
 }
 
 double draw_foot(Drawing& drawing, const CardContent& card, double top) {
-    constexpr double height = 8.6;
-    drawing.line(card.left(), top, card.right(), top, lines::outline);
-    drawing.line(card.left(), top + height, card.right(), top + height, lines::outline);
-    const std::vector<FootCell> cells = foot_cells(card);
-    double x = card.right();
-    for (auto cell = cells.rbegin(); cell != cells.rend(); ++cell) {
-        x -= cell->width;
-        drawing.line(x, top + 1.2, x, top + height - 1.2, lines::row);
-        draw_foot_text(drawing, *cell, x + 1.8, top);
-    }
-    const PanelDirectory& directory = card.plan.directory;
-    FootCell traced{card.words(tr("traced")),
-                    card.words.say({tr("{0:.0f} of {1:.0f}"),
-                                    {static_cast<double>(directory.traced), static_cast<double>(directory.in_use())}})};
-    traced.width = text_width(traced.value, {9, true}) + 3.6;
-    traced.width = std::max(traced.width, text_width(traced.caption, {7}) + 3.6);
-    draw_foot_text(drawing, traced, card.left(), top);
-    draw_squares(drawing, directory, card.left() + traced.width - 1.2, x - 1.5, top + 7.1);
-    return top + height;
+    return draw_foot_strip(drawing, {card.left(), top, card.width(), foot_height}, {}, card.plan.directory,
+                           foot_cells(card), card.words);
 }
 
 }  // namespace doorcard

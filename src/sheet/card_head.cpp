@@ -4,86 +4,11 @@
 #include "assess/circuit_text.hpp"
 #include "sheet/card_neutrals.hpp"
 #include "sheet/card_parts.hpp"
-#include "sheet/card_signs.hpp"
+#include "sheet/face_signs.hpp"
+#include "sheet/sheet_head.hpp"
 
 namespace doorcard {
 namespace {
-
-std::string title_and_place(const Panel& panel, const Words& words) {
-    const std::string title = panel.title && panel.title != panel.id ? *panel.title : "";
-    if (title.empty()) return panel.location.value_or("");
-    return panel.location ? words.say({tr("{0}, {1}"), {title, *panel.location}}) : title;
-}
-
-// One line beside the name where it fits, else two smaller ones.
-void draw_title(Drawing& drawing, const std::string& title, const Frame& room, double baseline) {
-    const TypeStyle style = fitting(title, {10.5}, room.width, {10.5, 9.5, 8.5});
-    if (text_width(title, style) <= room.width)
-        return drawing.text({room.x, baseline - 4, room.width, 5.2}, baseline, title, style);
-    const TypeStyle small{8.5};
-    const auto pieces = even_lines(title, small, room.width, 2);
-    for (std::size_t i = 0; i < pieces.size(); ++i) {
-        const double at = baseline - static_cast<double>(pieces.size() - 1 - i) * line_advance(small.points);
-        drawing.text({room.x, at - 2.7, room.width, 3.5}, at, pieces[i], small);
-    }
-}
-
-struct FeedColumn {
-    double x = 0, width = 0;
-    std::string caption, text;
-};
-
-double draw_column(Drawing& drawing, const FeedColumn& column, double top) {
-    const TypeStyle caption = fitting(column.caption, {8}, column.width, {8, 7.5, 7, 6.5});
-    drawing.text({column.x, top, column.width, 3.2}, top + 2.3, cut_to(column.caption, caption, column.width), caption,
-                 Align::left, inks::caption);
-    double baseline = top + 6.0;
-    const auto nine = broken_lines(column.text, {9}, column.width);
-    const TypeStyle style = nine.size() <= 2 ? TypeStyle{9} : TypeStyle{8};
-    for (const std::string& piece : even_lines(column.text, style, column.width, 4)) {
-        drawing.text({column.x, baseline - 2.9, column.width, 3.7}, baseline, piece, style);
-        baseline += line_advance(style.points) - 0.1;
-    }
-    return baseline - line_advance(style.points) + descent(style.points);
-}
-
-// A breaker on the stroke is our own handle, its lever toward the bus.
-void draw_stroke_handle(Drawing& drawing, double x, double y, bool bus_right, bool fuse) {
-    Handle handle;
-    handle.on_left = bus_right;
-    handle.fuse = fuse;
-    drawing.fill({x, y - 2.1, 7, 4.2}, inks::paper);
-    draw_handle(drawing, {x, y - 2.1, 7, 4.2}, handle);
-}
-
-std::vector<PanelSource> further_sources(const CardContent& card) {
-    std::vector<PanelSource> sources = sources_at(card.network, card.plan.directory.panel);
-    std::erase_if(sources, [](const PanelSource& source) { return !source.through; });
-    return sources;
-}
-
-std::string further_text(const CardContent& card, const std::vector<PanelSource>& sources) {
-    std::string text;
-    for (const PanelSource& source : sources) {
-        const Source& thing = card.survey().sources[source.source];
-        const Breaker& breaker = card.survey().breakers[*source.through];
-        const std::string spaces =
-            (breaker.panel == card.panel().id ? "" : breaker.panel + " ") + name_of(positions_of(breaker));
-        const Message at{tr("{0} at {1}"), {source_name(thing), spaces}};
-        const Message whole = thing.disconnect ? Message{tr("{0}; off: {1}"), {at, *thing.disconnect}} : at;
-        text += (text.empty() ? "" : "; ") + card.words.say(whole);
-    }
-    return text;
-}
-
-std::string fed_text(const CardContent& card) {
-    std::vector<Message::Part> parts;
-    for (const DirectoryRow& row : card.plan.directory.rows)
-        if (row.kind == RowKind::feeder)
-            for (const std::size_t panel : card.network.panels_fed_by(*row.breaker))
-                parts.emplace_back(Message{tr("{0} at {1}"), {card.survey().panels[panel].id, name_of(row.positions)}});
-    return card.words.say(and_list(std::move(parts)));
-}
 
 void draw_stroke(Drawing& drawing, const CardContent& card, double y, const FeedColumn& second, const FeedColumn& third,
                  int sources, bool feeds) {
@@ -153,37 +78,16 @@ std::string off_reasons(const CardContent& card) {
 }  // namespace
 
 double draw_head(Drawing& drawing, const CardContent& card, double top) {
-    const double baseline = top + 5.2;
-    const double rule = top + 8.2;
-    const std::string survey_title = card.survey().heading.title.value_or("");
-    const std::string system = system_text(card.network, card.plan.directory.panel, card.words);
-    const double right_room =
-        std::min(card.width() * 0.46, std::max(text_width(survey_title, {10, true}), text_width(system, {8.5})) + 0.5);
-    const double right_x = card.right() - right_room;
-    const TypeStyle owner = fitting(survey_title, {10, true}, right_room, {10, 9, 8});
-    drawing.text({right_x, top - 3.4, right_room, 4.6}, top + 0.6, cut_to(survey_title, owner, right_room), owner,
-                 Align::right);
-    const TypeStyle volts = fitting(system, {8.5}, right_room, {8.5, 8, 7.5, 7});
-    drawing.text({right_x, baseline - 3.4, right_room, 4.6}, baseline, cut_to(system, volts, right_room), volts,
-                 Align::right);
-    const double left_room = right_x - card.left() - 3;
-    const TypeStyle name_style = fitting(card.panel().id, {24, true}, left_room * 0.7, {24, 20, 16, 13, 11, 9});
-    const std::string name = cut_to(card.panel().id, name_style, left_room * 0.7);
-    const double stem = ink_extent(name, name_style).left;  // its first stem stands on the margin
-    const double name_width = text_width(name, name_style) - stem;
-    drawing.text({card.left() - stem, top - 3.4, name_width + stem, 10.6}, baseline, name, name_style);
-    const double title_x = card.left() + name_width + 2.8;
-    draw_title(drawing, title_and_place(card.panel(), card.words), {title_x, top - 2, right_x - title_x - 2.5, 8},
-               baseline);
-    drawing.line(card.left(), rule, card.right(), rule, lines::heavy);
-    drawing.fill({card.left(), rule + lines::heavy / 2, name_width, 1.1}, inks::accent);
-    return rule + lines::heavy / 2 + 1.1;
+    const HeadWords words{card.panel().id, title_and_place(card.panel(), card.words),
+                          card.survey().heading.title.value_or(""),
+                          system_text(card.network, card.plan.directory.panel, card.words)};
+    return draw_head(drawing, {card.left(), top, card.width(), 0}, words, 24);
 }
 
 double draw_feeds(Drawing& drawing, const CardContent& card, double top) {
     const std::size_t panel = card.plan.directory.panel;
-    const std::vector<PanelSource> sources = further_sources(card);
-    const std::string fed = fed_text(card);
+    const std::vector<PanelSource> sources = further_sources(card.network, card.plan.directory.panel);
+    const std::string fed = fed_text(card.network, card.plan.directory, card.words);
     const bool third_used = !sources.empty() || !fed.empty();
     const double step = third_used ? card.width() * 0.342 : card.width() * 0.46;
     FeedColumn first{card.left(), step - 3, card.words(tr("fed from")), fed_from_text(card.network, panel, card.words)};
@@ -193,10 +97,10 @@ double draw_feeds(Drawing& drawing, const CardContent& card, double top) {
                      card.words(sources.empty()       ? tr("feeds")
                                 : sources.size() == 1 ? tr("second source")
                                                       : tr("further sources")),
-                     sources.empty() ? fed : further_text(card, sources)};
+                     sources.empty() ? fed : further_text(card.network, panel, sources, card.words)};
     draw_stroke(drawing, card, top + 3.8, second, third, static_cast<int>(sources.size()), !fed.empty());
-    double bottom = std::max(draw_column(drawing, first, top + 6.8), draw_column(drawing, second, top + 6.8));
-    if (third_used) bottom = std::max(bottom, draw_column(drawing, third, top + 6.8));
+    double bottom = std::max(draw_feed_column(drawing, first, top + 6.8), draw_feed_column(drawing, second, top + 6.8));
+    if (third_used) bottom = std::max(bottom, draw_feed_column(drawing, third, top + 6.8));
     return bottom;
 }
 

@@ -4,6 +4,7 @@
 #include "sheet/card.hpp"
 #include "sheet/card_plan.hpp"
 #include "sheet/drawing.hpp"
+#include "sheet/panel_facts.hpp"
 
 namespace doorcard {
 
@@ -37,21 +38,5 @@ double draw_foot(Drawing&, const CardContent&, double top);
 void draw_cut_marks(Drawing&, const CardContent&);
 /// A dated strip outside the card: what to ask before switching off; only where it fits on the paper below the card.
 void draw_tag(Drawing&, const CardContent&);
-
-/// Printed facts that several parts share.
-std::string dated(const Survey&, const Words&);  ///< "2026-05-14" or 'undated'
-std::string rating_text(const Breaker&);         ///< "20", "12.5", a dash where not known
-std::string system_text(const Network&, std::size_t panel, const Words&);
-std::string fed_from_text(const Network&, std::size_t panel, const Words&);
-std::string main_caption(const Panel&, const Words&);
-std::string main_text(const Network&, std::size_t panel, const Words&);
-/// "Shut off all: main, here; solar, north wall." Empty with one source.
-std::string sources_text(const Network&, std::size_t panel, const Words&);
-/// Breakers that are kept off: "18 and 20"; empty where none is.
-std::string kept_off_text(const Network&, const PanelDirectory&, const Words&);
-/// "HVAC: heating ..." of the abbreviations that the rows use.
-std::string abbreviations_text(const Network&, const PanelDirectory&, const Words&);
-/// "14 (sump pump)" for each handle to ask about.
-std::vector<std::string> ask_before(const Network&, const PanelDirectory&);
 
 }  // namespace doorcard

@@ -1,50 +1,14 @@
 // SPDX-License-Identifier: MIT
 #include <fmt/format.h>
-#include <glib.h>
-
 #include <algorithm>
 
 #include "assess/directory.hpp"
 #include "sheet/card_neutrals.hpp"
 #include "sheet/card_parts.hpp"
+#include "sheet/plain_lines.hpp"
 
 namespace doorcard {
 namespace {
-
-constexpr std::size_t columns = 80;
-
-std::size_t characters(const std::string& text) {
-    return static_cast<std::size_t>(g_utf8_strlen(text.c_str(), static_cast<gssize>(text.size())));
-}
-
-std::string padded(const std::string& text, std::size_t width) {
-    const std::size_t has = characters(text);
-    return has < width ? text + std::string(width - has, ' ') : text;
-}
-
-std::string cut_off(const std::string& text, std::size_t width) {
-    const char* end = g_utf8_offset_to_pointer(text.c_str(), static_cast<glong>(std::min(width, characters(text))));
-    return text.substr(0, static_cast<std::size_t>(end - text.c_str()));
-}
-
-std::vector<std::string> wrapped(const std::string& text, std::size_t width) {
-    std::vector<std::string> lines;
-    std::string line;
-    for (std::size_t at = 0; at < text.size();) {
-        const std::size_t space = std::min(text.find(' ', at), text.size());
-        std::string word = text.substr(at, space - at);
-        at = space + 1;
-        if (!line.empty() && characters(line) + 1 + characters(word) > width) lines.push_back(std::exchange(line, ""));
-        while (characters(word) > width) {
-            const std::string part = cut_off(word, width);
-            lines.push_back(part);
-            word.erase(0, part.size());
-        }
-        line += (line.empty() || word.empty() ? "" : " ") + word;
-    }
-    if (!line.empty()) lines.push_back(line);
-    return lines;
-}
 
 class TextCard {
 public:
@@ -66,7 +30,7 @@ private:
     const Panel& panel() const { return survey_.panels[panel_]; }
 
     void add(const std::string& text, std::size_t indent = 0) {
-        for (const std::string& line : wrapped(text, columns - indent))
+        for (const std::string& line : wrapped(text, plain_columns - indent))
             lines_.push_back(std::string(indent, ' ') + line);
     }
 
@@ -100,7 +64,7 @@ private:
                 padded(name_of(row.positions), number) + "  " + padded(legs_of(row), 3) + "  " + padded(rating, 7);
             std::string text = (row.claimed ? "[?] " : "") + words_.say(row.text);
             if (!row.under.empty()) text += "; " + words_.say(row.under);
-            const auto pieces = wrapped(text, columns - characters(start));
+            const auto pieces = wrapped(text, plain_columns - characters(start));
             for (std::size_t i = 0; i < pieces.size(); ++i)
                 lines_.push_back((i == 0 ? start : std::string(characters(start), ' ')) + pieces[i]);
         }

@@ -23,6 +23,10 @@ void Drawing::shape(std::vector<std::pair<double, double>> points, Ink ink) {
     page_.marks.emplace_back(std::in_place_type<PathMark>, PathMark{std::move(points), true, 0, ink, std::nullopt});
 }
 
+void Drawing::outline(std::vector<std::pair<double, double>> points, double width, Ink ink) {
+    page_.marks.emplace_back(std::in_place_type<PathMark>, PathMark{std::move(points), true, width, inks::paper, ink});
+}
+
 void Drawing::dot(double x, double y, double radius, Ink ink) {
     page_.marks.emplace_back(std::in_place_type<CircleMark>, CircleMark{x, y, radius, 0, ink, std::nullopt});
 }

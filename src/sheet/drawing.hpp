@@ -16,6 +16,7 @@ public:
              std::vector<double> dashes = {});
     void fill(const Frame&, Ink ink = inks::text);
     void shape(std::vector<std::pair<double, double>> points, Ink ink = inks::text);
+    void outline(std::vector<std::pair<double, double>> points, double width, Ink ink = inks::text);
     void dot(double x, double y, double radius, Ink ink);
     /// One line of text in its frame; it stands at the left, right or middle of it.
     void text(const Frame&, double baseline, const std::string&, const TypeStyle&, Align = Align::left,

@@ -10,9 +10,10 @@ constexpr Ink caption{0x41 / 255.0, 0x4c / 255.0, 0x56 / 255.0};
 constexpr Ink accent{0x7a / 255.0, 0x4b / 255.0, 0x12 / 255.0};
 constexpr Ink paper{1, 1, 1};
 constexpr Ink black{0, 0, 0};
-// Safety colours after ANSI Z535.1: yellow for CAUTION, orange for WARNING, red for fire alarm circuits.
+// Safety colours after ANSI Z535.1: yellow for CAUTION, orange for WARNING, red for DANGER and fire alarm circuits.
 constexpr Ink caution{0xff / 255.0, 0xd1 / 255.0, 0x00 / 255.0};
 constexpr Ink warning{0xff / 255.0, 0x82 / 255.0, 0x00 / 255.0};
+constexpr Ink danger{0xc8 / 255.0, 0x10 / 255.0, 0x2e / 255.0};
 constexpr Ink fire{0xb5 / 255.0, 0x12 / 255.0, 0x1b / 255.0};
 
 }  // namespace doorcard::inks

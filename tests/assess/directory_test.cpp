@@ -234,6 +234,17 @@ TEST_CASE("directory: nothing known of a circuit is said, and is live until prov
     CHECK(row_of(h) == "1: Not described: treat as live (claimed)");
 }
 
+TEST_CASE("directory: what the old directory alone tells of is its label, as a claim") {
+    Building h = composed();
+    h.breakers[0].old_label = "Kitchen?";
+    h.circuits[0].traced = Traced{"told", {}, {}};
+    CHECK(row_of(h) == "1: Not described: treat as live (claimed)");
+    h.circuits[0].traced = Traced{"old-directory", {}, {}};
+    CHECK(row_of(h) == "1: Kitchen? (claimed)");
+    h.breakers[0].old_label = "Spare";
+    CHECK(row_of(h) == "1: Not described: treat as live (claimed)");
+}
+
 TEST_CASE("directory: only switching, test load and sight prove a row") {
     for (const char* how : {"switching", "test-load", "seen", "tracer", "told", "old-directory", ""}) {
         Building h = example::empty_house(2);

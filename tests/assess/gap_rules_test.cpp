@@ -113,6 +113,7 @@ TEST_CASE("insulation-unlisted: counted as 60 degrees") {
 TEST_CASE("record-unread: recordings and waveforms are kept, not read yet") {
     CHECK(gaps(house + "[[recording]]\nfile = \"may.csv\"\n", "record-unread") == Lines{"survey: notice gap"});
     CHECK(gaps(house + "[[waveform]]\nfile = \"dimmer.csv\"\nof = \"panel:MAIN/A\"\n", "record-unread").size() == 1);
+    CHECK(gaps(house + "[survey]\nlocal_rules = \"county.toml\"\n", "record-unread") == Lines{});
     CHECK(gaps(house, "record-unread") == Lines{});
 }
 

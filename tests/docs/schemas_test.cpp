@@ -47,8 +47,12 @@ private:
 };
 
 const Judge& judge(const std::string& command) {
-    static const Judge check("check"), card("card"), created("new");
-    return command == "check" ? check : command == "card" ? card : created;
+    static const std::map<std::string, Judge> judges = [] {
+        std::map<std::string, Judge> all;
+        for (const char* name : {"check", "card", "new", "find", "set", "schedule"}) all.emplace(name, name);
+        return all;
+    }();
+    return judges.at(command);
 }
 
 /// The result of a command line in a folder; null where the program did not accept the file.
@@ -116,13 +120,24 @@ void find_keywords(const json& schema, std::set<std::string>& found) {
 }  // namespace
 
 TEST_CASE("schemas: the example's results are as they say") {
-    for (const char* command : {"check", "card"}) {
+    for (const char* command : {"check", "card", "schedule"}) {
         const json result = result_of_example(command);
         REQUIRE(result.is_object());
         CHECK(judge(command).faults(result) == "");
     }
     const TemporaryFolder folder;
     CHECK(judge("new").faults(result_of(folder.path(), "new house.survey.toml")) == "");
+    for (const char* line :
+         {"room:attic --add title=x", "room:attic title=y", "room:attic title=y", "room:attic --remove"}) {
+        const json result = result_of(folder.path(), "set house.survey.toml " + std::string(line));
+        REQUIRE(result.is_object());
+        CHECK(judge("set").faults(result) == "");
+    }
+    write_file(folder / "old.txt", "1 Hall\n2 Bath\n4-Feb Range\n");
+    const json listed = json::parse(ran(folder.path(), "doorcard new a.toml --from old.txt --json").output);
+    CHECK(judge("new").faults(listed) == "");
+    CHECK(listed["refused"].size() == 1);
+    CHECK(judge("find").faults(result_of(DOORCARD_SOURCE, "find examples/alder-row.survey.toml kitchen")) == "");
 }
 
 TEST_CASE("schemas: so are those of every survey among the cases, and all kinds of rows are among them") {
@@ -133,14 +148,14 @@ TEST_CASE("schemas: so are those of every survey among the cases, and all kinds 
         CAPTURE(entry.path().filename().string());
         const TemporaryFolder folder;
         write_file(folder / "house.toml", survey);
-        for (const char* command : {"check", "card"}) {
+        for (const char* command : {"check", "card", "schedule"}) {
             const json result = result_of(folder.path(), std::string(command) + " house.toml");
             if (result.is_null()) continue;
             CHECK(judge(command).faults(result) == "");
             for (const auto& [key, list] : result.items()) rows[command + (" " + key)] += list.size();
         }
     }
-    CHECK(rows.size() == 9);
+    CHECK(rows.size() == 12);
     for (const auto& [key, count] : rows) CHECK_MESSAGE(count > 0, key);
 }
 
@@ -150,6 +165,14 @@ TEST_CASE("schemas: every key of the contract must be there") {
     CHECK(keys_that_may_be_missing("card", pruned(result_of_example("card"))) ==
           std::set<std::string>{"claimed", "halves", "under"});
     CHECK(keys_that_may_be_missing("new", {{"files", {"a"}}}).empty());
+    CHECK(
+        keys_that_may_be_missing(
+            "set", {{"files", {"a"}},
+                    {"changes",
+                     {{{"what", "changed"}, {"of", "room:a"}, {"key", "title"}, {"was", nullptr}, {"now", "\"x\""}}}}})
+            .empty());
+    CHECK(keys_that_may_be_missing("find", result_of(DOORCARD_SOURCE, "find examples/alder-row.survey.toml frezer")) ==
+          std::set<std::string>{"slips", "wanted", "taken", "halves", "proved", "also_fed_by"});
 }
 
 TEST_CASE("schemas: further keys are allowed, wrong values are not") {
@@ -175,7 +198,7 @@ TEST_CASE("schemas: draft 2020-12, and only words that the validator of this tes
     const std::set<std::string> known = {
         "$schema", "$defs", "$ref",    "title",     "description", "type",     "required",      "properties",
         "items",   "enum",  "pattern", "minLength", "minimum",     "minItems", "propertyNames", "additionalProperties"};
-    for (const char* command : {"check", "card", "new"}) {
+    for (const char* command : {"check", "card", "new", "find", "set", "schedule"}) {
         CHECK(schema_of(command)["$schema"] == "https://json-schema.org/draft/2020-12/schema");
         std::set<std::string> used;
         find_keywords(schema_of(command), used);

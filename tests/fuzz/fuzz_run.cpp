@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: MIT
-// fuzz_reader SEEDS [COUNT [FIRST]]: the reader on COUNT inputs, made from the surveys of a folder by changes that
-// follow from the number of the input alone, so that `fuzz_reader SEEDS 1 N` repeats input N.
+// fuzz_NAME SEEDS [COUNT [FIRST]]: the target on COUNT inputs, made from the surveys of a folder by changes that
+// follow from the number of the input alone, so that `fuzz_NAME SEEDS 1 N` repeats input N.
 #include <sys/resource.h>
 #include <unistd.h>
 
 #include <algorithm>
 #include <array>
+#include <cerrno>
 #include <csignal>
 #include <cstdint>
 #include <cstdio>
@@ -26,7 +27,7 @@ constexpr unsigned most_seconds_an_input = 20;
 volatile std::sig_atomic_t current = 0;
 
 extern "C" void say_which(int signal) {
-    std::fprintf(stderr, "fuzz_reader: input %ld: %s\n", static_cast<long>(current),
+    std::fprintf(stderr, "%s: input %ld: %s\n", program_invocation_short_name, static_cast<long>(current),
                  signal == SIGALRM ? "takes too long" : "crashed");
     std::signal(signal, SIG_DFL);
     std::raise(signal == SIGALRM ? SIGABRT : signal);
@@ -265,16 +266,16 @@ void run_one(const Texts& seeds, long number) {
 }  // namespace
 
 int main(int count_of_words, char** words) {
-    if (count_of_words < 2) return std::fprintf(stderr, "usage: fuzz_reader SEEDS [COUNT [FIRST]]\n"), 2;
+    if (count_of_words < 2) return std::fprintf(stderr, "usage: %s SEEDS [COUNT [FIRST]]\n", words[0]), 2;
     const Texts seeds = seeds_in(words[1]);
     const long count = count_of_words > 2 ? std::atol(words[2]) : 3000;
     const long first = count_of_words > 3 ? std::atol(words[3]) : 1;
-    if (seeds.empty() || count < 1) return std::fprintf(stderr, "fuzz_reader: no seeds, or no inputs\n"), 2;
+    if (seeds.empty() || count < 1) return std::fprintf(stderr, "%s: no seeds, or no inputs\n", words[0]), 2;
     for (const int signal : {SIGALRM, SIGABRT, SIGSEGV}) std::signal(signal, say_which);
     hold_memory();
     for (const std::string& seed : seeds)
         LLVMFuzzerTestOneInput(reinterpret_cast<const std::uint8_t*>(seed.data()), seed.size());
     for (long number = first; number < first + count; ++number) run_one(seeds, number);
-    std::printf("fuzz_reader: %ld inputs, none broke it\n", count);
+    std::printf("%s: %ld inputs, none broke it\n", program_invocation_short_name, count);
     return 0;
 }

@@ -163,6 +163,7 @@ public:
         survey_.heading.built = draw_.number(1970, 2023);
         if (draw_.one_in(3)) survey_.occupancies = Table<Occupancy>({Occupancy{}});
         add_panels();
+        add_dwellings();
         survey_.panels = Table<Panel>(panels_);
         survey_.breakers = Table<Breaker>(breakers_);
         add_second_sources(utility);
@@ -206,6 +207,16 @@ private:
             panels_.push_back(panel);
             for (int c = draw_.number(1, 8); c > 0; --c) add_circuit(panel);
         }
+    }
+
+    /// Units that must have their circuits, looked for once all of theirs are traced.
+    void add_dwellings() {
+        if (!draw_.one_in(3)) return;
+        for (Circuit& circuit : circuits_) circuit.traced = Traced{"switching", {}, {}};
+        Dwelling dwelling;
+        dwelling.panels = Ids{panels_.back().id, draw_.of(panels_).id};
+        dwelling.small_appliance_circuits = draw_.number(1, 3);
+        survey_.dwellings = Table<Dwelling>({dwelling});
     }
 
     std::string feeder_in(const Panel& panel) {

@@ -153,8 +153,8 @@ TEST_CASE("unknown keys, values that are no numbers and lists that are none are 
     CHECK(complaints("[[fact]]\nid = \"a\"\ntitle = \"t\"\nvalue = \"3\"\nunit = \"A\"\nnote = \"\"\n"
                      "source = { practice = true }\n[other]\n") ==
           "t.toml:4:9: not a finite number; write a number without quotes\n"
-          "t.toml:6:1: unknown key 'note'; known here: id, title, value, unit, source\n"
-          "t.toml:8:2: unknown key 'other'; known here: book, table, fact, rule\n");
+          "t.toml:6:1: unknown key 'note'; known here: id, title, value, unit, source, laxer, fixed, least, most\n"
+          "t.toml:8:2: unknown key 'other'; known here: book, table, fact, rule, option, cite\n");
     CHECK(
         complaints("[[fact]]\nid = \"a\"\ntitle = \"t\"\nvalue = inf\nunit = \"A\"\nsource = { practice = true }\n") ==
         "t.toml:4:9: not a finite number; write a number without quotes\n");
@@ -166,4 +166,45 @@ TEST_CASE("unknown keys, values that are no numbers and lists that are none are 
 TEST_CASE("columns of a place count code points") {
     CHECK(complaints("rule = [{ id = \"a\", source = { standard = \"Übungsnorm\", place = 3 } }]\n") ==
           "t.toml:1:65: 'place' is not a text; write it in quotes, not empty\n");
+}
+
+TEST_CASE("what local rules may do with a figure: which way is laxer, bounds, and what is fixed") {
+    const RuleBook book = read_book("NEC-2023",
+                                    "[[fact]]\nid = \"a\"\ntitle = \"t\"\nvalue = 3\nunit = \"A\"\n"
+                                    "laxer = \"lower\"\nfixed = true\nleast = 1\nmost = 5\n"
+                                    "source = { practice = true }\n")
+                              .value();
+    CHECK(book.fact("a").laxer == Laxer::lower);
+    CHECK(book.fact("a").fixed);
+    CHECK(book.fact("a").least == 1);
+    CHECK(book.fact("a").most == 5);
+    CHECK(complaints("[[fact]]\nid = \"a\"\ntitle = \"t\"\nvalue = 3\nunit = \"A\"\nlaxer = \"up\"\n"
+                     "fixed = false\nleast = \"1\"\nsource = { practice = true }\n") ==
+          "t.toml:6:9: 'laxer' is no way; \"higher\" or \"lower\"\n"
+          "t.toml:7:9: 'fixed' is not true; true\n"
+          "t.toml:8:9: not a finite number; write a number without quotes\n");
+}
+
+TEST_CASE("options have values, and one of them is the usual one") {
+    const std::string option =
+        "[[option]]\nid = \"ev\"\ntitle = \"t\"\nvalues = [\"in\", \"out\"]\n"
+        "source = { standard = \"NEC\", place = \"220.82\" }\n";
+    const RuleBook book = read_book("NEC-2020", option + "usual = \"out\"\n").value();
+    CHECK(book.option("ev") == "out");
+    CHECK(book.options().at("ev").source.text() == "NEC 2020 220.82");
+    CHECK(complaints(option + "usual = \"none\"\n") ==
+          "t.toml:1:1: 'usual' of ev is none of its values; take one of 'values'\n");
+}
+
+TEST_CASE("a text cites otherwise what the base has, and complains about what it has not") {
+    const RuleBook base = read_book("NEC-2020", small_book).value();
+    const auto cite = [](const std::string& id) {
+        return "[[cite]]\nid = \"" + id + "\"\nsource = { standard = \"NEC\", place = \"9.9\" }\n";
+    };
+    const RuleBook book =
+        read_book("NEC-2020", cite("some-table") + cite("some-fact") + cite("some-rule"), base).value();
+    for (const char* id : {"some-table", "some-fact", "some-rule"}) CHECK(book.cite(id).text() == "NEC 2020 9.9");
+    CHECK(book.figure("some-fact") == 0.5);
+    CHECK(complaints(cite("some-table")) ==
+          "t.toml:2:6: there is no 'some-table' to cite otherwise; name what is there\n");
 }

@@ -2,7 +2,8 @@
 #pragma once
 #include "sheet/drawing.hpp"
 
-// The pictures of the card: handles as they stand, and the signs beside them. They carry meaning without colour.
+// The pictures of a panel as it hangs: handles as they stand, and the signs beside them. They carry meaning without
+// colour.
 namespace doorcard {
 
 enum class HandleState { on, off, spare };

@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: MIT
+#include "sheet/panel_facts.hpp"
+
 #include <fmt/format.h>
 
 #include <algorithm>
 
 #include "assess/circuit_text.hpp"
 #include "assess/labels.hpp"
-#include "sheet/card_parts.hpp"
 
 namespace doorcard {
 namespace {
@@ -58,6 +59,19 @@ std::string phases_and_wires(const SystemFacts& facts) {
     return name.substr(space + 1);
 }
 
+Message feeds_message(const Survey& survey, const Ids& feeds) {
+    if (feeds.size() == 1) return feed_message(survey, feeds.front());
+    Parts parts;
+    for (const std::string& feed : feeds) parts.emplace_back(feed_message(survey, feed));
+    return {tr("one at a time: {0}"), {and_list(std::move(parts))}};
+}
+
+Message through_transformer(Message feed, const Panel& panel) {
+    if (!panel.transformer) return feed;
+    if (!panel.transformer->kva) return {tr("{0}, through a transformer"), {std::move(feed)}};
+    return {tr("{0}, through a transformer of {1:g} kVA"), {std::move(feed), *panel.transformer->kva}};
+}
+
 }  // namespace
 
 std::string dated(const Survey& survey, const Words& words) {
@@ -88,10 +102,7 @@ std::string fed_from_text(const Network& network, std::size_t panel, const Words
     const Survey& survey = network.survey();
     const Ids& feeds = survey.panels[panel].fed_by;
     if (feeds.empty()) return words(not_known());
-    if (feeds.size() == 1) return words.say(feed_message(survey, feeds.front()));
-    Parts parts;
-    for (const std::string& feed : feeds) parts.emplace_back(feed_message(survey, feed));
-    return words.say({tr("one at a time: {0}"), {and_list(std::move(parts))}});
+    return words.say(through_transformer(feeds_message(survey, feeds), survey.panels[panel]));
 }
 
 std::string main_caption(const Panel& panel, const Words& words) {
@@ -176,6 +187,53 @@ std::vector<std::string> ask_before(const Network& network, const PanelDirectory
         if (!reasons.empty()) found.push_back(fmt::format("{} ({})", name_of(row.positions), fmt::join(reasons, ", ")));
     }
     return found;
+}
+
+std::string title_and_place(const Panel& panel, const Words& words) {
+    const std::string title = panel.title && panel.title != panel.id ? *panel.title : "";
+    if (title.empty()) return panel.location.value_or("");
+    return panel.location ? words.say({tr("{0}, {1}"), {title, *panel.location}}) : title;
+}
+
+std::vector<PanelSource> further_sources(const Network& network, std::size_t panel) {
+    std::vector<PanelSource> sources = sources_at(network, panel);
+    std::erase_if(sources, [](const PanelSource& source) { return !source.through; });
+    return sources;
+}
+
+std::string further_text(const Network& network, std::size_t panel, const std::vector<PanelSource>& sources,
+                         const Words& words) {
+    std::string text;
+    for (const PanelSource& source : sources) {
+        const Source& thing = network.survey().sources[source.source];
+        const Breaker& breaker = network.survey().breakers[*source.through];
+        const std::string spaces = (breaker.panel == network.survey().panels[panel].id ? "" : breaker.panel + " ") +
+                                   name_of(positions_of(breaker));
+        const Message at{tr("{0} at {1}"), {source_name(thing), spaces}};
+        const Message whole = thing.disconnect ? Message{tr("{0}; off: {1}"), {at, *thing.disconnect}} : at;
+        text += (text.empty() ? "" : "; ") + words.say(whole);
+    }
+    return text;
+}
+
+std::string fed_text(const Network& network, const PanelDirectory& directory, const Words& words) {
+    std::vector<Message::Part> parts;
+    for (const DirectoryRow& row : directory.rows)
+        if (row.kind == RowKind::feeder)
+            for (const std::size_t fed : network.panels_fed_by(*row.breaker))
+                parts.emplace_back(
+                    Message{tr("{0} at {1}"), {network.survey().panels[fed].id, name_of(row.positions)}});
+    return words.say(and_list(std::move(parts)));
+}
+
+std::string created_on(const Survey& survey) {
+    const auto& date = survey.heading.date;
+    if (!date) return "2000-01-01T00:00:00Z";
+    return fmt::format("{:04}-{:02}-{:02}T00:00:00Z", date->year, date->month, date->day);
+}
+
+bool is_chosen(const std::vector<std::string>& panels, const std::string& panel) {
+    return panels.empty() || std::find(panels.begin(), panels.end(), panel) != panels.end();
 }
 
 }  // namespace doorcard

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "sheet/card_signs.hpp"
+#include "sheet/face_signs.hpp"
 
 #include <algorithm>
 

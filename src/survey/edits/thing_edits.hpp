@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "survey/edits/edit.hpp"
+#include "survey/references.hpp"
+
+// What the edits of every noun are made of: things with an id in a table of the survey.
+
+namespace doorcard {
+
+template <class T>
+using TableOf = Table<T> Survey::*;
+
+/// Puts a thing behind those that are there.
+template <class T>
+Edit add_thing(Message name, TableOf<T> table, T thing) {
+    return {std::move(name), [=](Survey survey) {
+                auto rows = (survey.*table).rows();
+                rows.push_back(thing);
+                survey.*table = Table<T>(std::move(rows));
+                return kept_laws(std::move(survey));
+            }};
+}
+
+/// Changes the thing of that id by `change`; an id is none of what may be changed.
+template <class T, class Change>
+Edit change_thing(Message name, TableOf<T> table, std::string id, Change change) {
+    return {std::move(name), [=](Survey survey) -> Outcome<Survey> {
+                auto rows = (survey.*table).rows();
+                const std::size_t at = (survey.*table).position(id);
+                if (at == rows.size()) return refused(fmt::format("there is no \"{}\"", id), "name one that is there");
+                const std::string before = rows[at].id;
+                change(rows[at]);
+                if (rows[at].id != before)
+                    return refused("an id never changes", "add a new thing, and take this one out");
+                survey.*table = Table<T>(std::move(rows));
+                return kept_laws(std::move(survey));
+            }};
+}
+
+/// Takes out what names a thing, or refuses and says what does.
+Outcome<Survey> without_mentions(Survey, std::uint32_t kinds, const std::string& id, Mentions);
+
+template <class T>
+Edit remove_thing(Message name, TableOf<T> table, std::uint32_t kind, std::string id, Mentions mentions) {
+    return {std::move(name), [=](Survey survey) -> Outcome<Survey> {
+                if (!(survey.*table).contains(id))
+                    return refused(fmt::format("there is no \"{}\"", id), "name one that is there");
+                auto without = without_mentions(std::move(survey), kind, id, mentions);
+                if (!without) return without;
+                auto rows = ((*without).*table).rows();
+                std::erase_if(rows, [&](const T& row) { return row.id == id; });
+                (*without).*table = Table<T>(std::move(rows));
+                return kept_laws(std::move(*without));
+            }};
+}
+
+}  // namespace doorcard
