@@ -12,79 +12,76 @@ namespace doorcard {
 namespace {
 
 // What a house has, in English and Spanish, and what else people call it; folded, singular. Common practice, no source.
-const std::vector<std::vector<std::string_view>>& alike() {
-    static const std::vector<std::vector<std::string_view>> words = {
-        {"freezer", "congelador"},
-        {"fridge", "refrigerator", "refrigerador", "nevera", "refri"},
-        {"kitchen", "cocina"},
-        {"counter", "encimera", "mostrador", "barra"},
-        {"bath", "bathroom", "bano", "lavabo"},
-        {"bedroom", "bed", "bedrm", "br", "dormitorio", "recamara", "cuarto", "habitacion"},
-        {"living", "sala", "estar"},
-        {"dining", "comedor"},
-        {"hall", "hallway", "pasillo"},
-        {"basement", "cellar", "sotano"},
-        {"attic", "atico", "desvan"},
-        {"garage", "garaje", "cochera"},
-        {"laundry", "lavanderia", "lavadero"},
-        {"outdoor", "outside", "exterior", "afuera"},
-        {"porch", "portico", "porche"},
-        {"yard", "patio", "jardin"},
-        {"office", "oficina", "despacho"},
-        {"closet", "armario", "ropero"},
-        {"stair", "escalera"},
-        {"shop", "workshop", "taller"},
-        {"store", "tienda"},
-        {"light", "lighting", "lamp", "luz", "luce", "lampara", "alumbrado", "iluminacion"},
-        {"receptacle", "outlet", "plug", "recept", "socket", "tomacorriente", "enchufe", "toma"},
-        {"switch", "interruptor", "apagador"},
-        {"range", "stove", "estufa", "cocina"},
-        {"oven", "horno"},
-        {"cooktop", "parrilla"},
-        {"dryer", "secadora"},
-        {"washer", "lavadora"},
-        {"dishwasher", "lavaplato", "lavavajilla"},
-        {"disposal", "disposer", "triturador"},
-        {"microwave", "microonda"},
-        {"heater", "calentador", "calefactor"},
-        {"heat", "heating", "calefaccion"},
-        {"furnace", "caldera", "horno"},
-        {"ac", "a/c", "cooling", "conditioner", "conditioning", "aire", "acondicionado"},
-        {"water", "agua"},
-        {"pump", "bomba"},
-        {"well", "pozo"},
-        {"sump", "sumidero"},
-        {"fan", "ventilador"},
-        {"smoke", "humo"},
-        {"alarm", "alarma"},
-        {"doorbell", "bell", "timbre"},
-        {"door", "puerta"},
-        {"vehicle", "car", "ev", "vehiculo", "carro", "coche"},
-        {"charger", "charging", "cargador", "carga"},
-        {"computer", "computadora", "ordenador"},
-        {"television", "tv", "televisor", "tele"},
-        {"pool", "alberca", "piscina"},
-        {"elevator", "lift", "ascensor", "elevador"},
-        {"compressor", "compresor"},
-        {"motor", "engine"},
-        {"saw", "sierra"},
-        {"sign", "letrero", "anuncio"},
-        {"window", "ventana"},
-        {"feeder", "alimentador"},
-        {"panel", "subpanel", "tablero"},
-        {"main", "principal"},
-        {"spare", "reserva"},
-        {"north", "norte"},
-        {"south", "sur"},
-        {"east", "este"},
-        {"west", "oeste"},
-        {"left", "izquierda", "izquierdo"},
-        {"right", "derecha", "derecho"},
-        {"upstairs", "arriba"},
-        {"downstairs", "abajo"},
-    };
-    return words;
-}
+constexpr std::string_view alike[] = {
+    "freezer congelador",
+    "fridge refrigerator refrigerador nevera refri",
+    "kitchen cocina",
+    "counter encimera mostrador barra",
+    "bath bathroom bano lavabo",
+    "bedroom bed bedrm br dormitorio recamara cuarto habitacion",
+    "living sala estar",
+    "dining comedor",
+    "hall hallway pasillo",
+    "basement cellar sotano",
+    "attic atico desvan",
+    "garage garaje cochera",
+    "laundry lavanderia lavadero",
+    "outdoor outside exterior afuera",
+    "porch portico porche",
+    "yard patio jardin",
+    "office oficina despacho",
+    "closet armario ropero",
+    "stair escalera",
+    "shop workshop taller",
+    "store tienda",
+    "light lighting lamp luz luce lampara alumbrado iluminacion",
+    "receptacle outlet plug recept socket tomacorriente enchufe toma",
+    "switch interruptor apagador",
+    "range stove estufa cocina",
+    "oven horno",
+    "cooktop parrilla",
+    "dryer secadora",
+    "washer lavadora",
+    "dishwasher lavaplato lavavajilla",
+    "disposal disposer triturador",
+    "microwave microonda",
+    "heater calentador calefactor",
+    "heat heating calefaccion",
+    "furnace caldera horno",
+    "ac a/c cooling conditioner conditioning aire acondicionado",
+    "water agua",
+    "pump bomba",
+    "well pozo",
+    "sump sumidero",
+    "fan ventilador",
+    "smoke humo",
+    "alarm alarma",
+    "doorbell bell timbre",
+    "door puerta",
+    "vehicle car ev vehiculo carro coche",
+    "charger charging cargador carga",
+    "computer computadora ordenador",
+    "television tv televisor tele",
+    "pool alberca piscina",
+    "elevator lift ascensor elevador",
+    "compressor compresor",
+    "motor engine",
+    "saw sierra",
+    "sign letrero anuncio",
+    "window ventana",
+    "feeder alimentador",
+    "panel subpanel tablero",
+    "main principal",
+    "spare reserva",
+    "north norte",
+    "south sur",
+    "east este",
+    "west oeste",
+    "left izquierda izquierdo",
+    "right derecha derecho",
+    "upstairs arriba",
+    "downstairs abajo",
+};
 
 std::string_view singular(std::string_view word) {
     constexpr std::size_t shortest = 4;
@@ -95,8 +92,12 @@ std::string_view singular(std::string_view word) {
 const std::multimap<std::string_view, std::size_t>& groups() {
     static const auto map = [] {
         std::multimap<std::string_view, std::size_t> all;
-        for (std::size_t group = 0; group < alike().size(); ++group)
-            for (const std::string_view word : alike()[group]) all.emplace(singular(word), group);
+        for (std::size_t group = 0; group < std::size(alike); ++group)
+            for (std::size_t from = 0; from <= alike[group].size();) {
+                const std::size_t blank = std::min(alike[group].find(' ', from), alike[group].size());
+                all.emplace(singular(alike[group].substr(from, blank - from)), group);
+                from = blank + 1;
+            }
         return all;
     }();
     return map;
@@ -104,8 +105,9 @@ const std::multimap<std::string_view, std::size_t>& groups() {
 
 bool mean_the_same(std::string_view a, std::string_view b) {
     const auto [begin, end] = groups().equal_range(singular(a));
-    return std::any_of(begin, end, [&](const auto& entry) {
-        return std::ranges::find(alike()[entry.second], singular(b), singular) != alike()[entry.second].end();
+    const auto [first, last] = groups().equal_range(singular(b));
+    return std::any_of(begin, end, [&](const auto& one) {
+        return std::any_of(first, last, [&](const auto& other) { return one.second == other.second; });
     });
 }
 

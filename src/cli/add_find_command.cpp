@@ -12,6 +12,7 @@ void add_find_command(CLI::App& app, Run& run) {
     command->footer("Example: doorcard find examples/alder-row.survey.toml freezer");
     command->add_option("FILE", options->file, "the survey")->required();
     command->add_option("WORDS", options->words, "what to look for; all of the words must match")->required();
+    add_rules_option(*command, options->rules);
     command->add_flag("--json", options->json, "the result as JSON");
     command->callback([options, &run] {
         run = [options](std::ostream& out, std::ostream& err, const Words& words) {

@@ -28,6 +28,7 @@ void add_new_command(CLI::App& app, Run& run) {
         ->option_text("HEAD=WORD,...");
     command->add_flag("--skip-bad", options->skip_bad, "write what was understood, without the rows that were not")
         ->needs(from);
+    add_rules_option(*command, options->rules);
     command->add_flag("--json", options->json, "the result as JSON");
     command->callback([options, &run] {
         run = [options](std::ostream& out, std::ostream& err, const Words& words) {

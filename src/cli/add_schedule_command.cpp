@@ -16,6 +16,7 @@ void add_schedule_command(CLI::App& app, Run& run) {
         ->option_text("ID")
         ->allow_extra_args(false);
     command->add_option("--paper", options->paper, "letter or a4, landscape")->option_text("letter");
+    add_rules_option(*command, options->rules);
     command->add_flag("--json", options->json, "the result as JSON");
     command->callback([options, &run] {
         run = [options](std::ostream& out, std::ostream& err, const Words& words) {

@@ -33,6 +33,7 @@ void add_set_command(CLI::App& app, Run& run) {
     auto* remove = command->add_flag("--remove", options->remove, "take the entry out");
     remove->excludes(add);
     command->add_flag("--take-along", options->take_along, "with --remove: what names it goes too")->needs(remove);
+    add_rules_option(*command, options->rules);
     command->add_flag("--json", options->json, "the result as JSON");
     command->callback([options, &run] {
         run = [options](std::ostream& out, std::ostream& err, const Words& words) {

@@ -104,7 +104,7 @@ void write_find(std::ostream& out, const FindOptions& options, const Survey& sur
 }  // namespace
 
 int run_find(const FindOptions& options, std::ostream& out, std::ostream& err, const Words& words) {
-    const auto loaded = load_survey(options.file, err, words);
+    const auto loaded = load_survey(options.file, err, words, options.rules);
     if (!loaded) return exit_input;
     const FindResult result = find_in(network_of(loaded->survey), joined(options.words));
     if (options.json)

@@ -12,6 +12,7 @@ namespace doorcard {
 struct FindOptions {
     std::string file;
     std::vector<std::string> words;
+    std::vector<std::string> rules;  ///< files of local rules, laid over in order
     bool json = false;
 };
 

@@ -109,11 +109,17 @@ std::optional<ReadSurvey> load_text(const std::string& file, std::ostream& err) 
     return std::move(*read);
 }
 
+bool rules_hold(const std::vector<std::string>& rules, const std::string& edition, std::ostream& err) {
+    if (rules.empty()) return true;
+    RuleBook book = *built_in_book(edition);
+    return std::ranges::all_of(rules, [&](const std::string& path) { return lay_over(book, path, err); });
+}
+
 std::optional<LoadedSurvey> load_survey(const std::string& file, std::ostream& err, const Words&,
                                         const std::vector<std::string>& rules) {
     auto read = load_text(file, err);
     if (!read) return std::nullopt;
-    RuleBook book = *built_in_book(read->survey.heading.rules.value_or("NEC-2023"));  // the reader knows no other
+    RuleBook book = *built_in_book(read->survey.heading.rules.value_or(usual_edition));  // the reader knows no other
     bool right = lay_over_local_rules(book, *read, file, err);
     for (const std::string& path : rules) right = right && lay_over(book, path, err);
     if (!right) return std::nullopt;

@@ -64,6 +64,7 @@ int write_new(const std::string& file, const std::string& text, std::ostream& er
 int run_new(const NewOptions& options, std::ostream& out, std::ostream& err, const Words& words) {
     const std::string text = text_of(options, err, words);
     if (text.empty()) return exit_usage;
+    if (!rules_hold(options.rules, usual_edition, err)) return exit_input;
     if (options.from) return run_new_from_list(options, out, err, words);
     if (const int status = write_new(options.file, text, err, words); status != exit_done) return status;
     if (options.json)

@@ -3,6 +3,7 @@
 #include <iosfwd>
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "base/words.hpp"
 
@@ -18,6 +19,7 @@ struct NewOptions {
     std::optional<std::string> from = std::nullopt;     ///< a list to begin from
     std::optional<std::string> panel = std::nullopt;    ///< of the list, where no column names one
     std::optional<std::string> columns = std::nullopt;  ///< `Ckt=space,...`
+    std::vector<std::string> rules = {};                ///< local rules, looked whether they can be read
     bool skip_bad = false;                              ///< write although rows of the list were not understood
 };
 

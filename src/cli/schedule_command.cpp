@@ -35,7 +35,7 @@ int run_schedule(const ScheduleOptions& options, std::ostream& out, std::ostream
         err << "doorcard schedule: " << wrong << '\n';
         return exit_usage;
     }
-    const auto loaded = load_survey(options.file, err, words);
+    const auto loaded = load_survey(options.file, err, words, options.rules);
     if (!loaded) return exit_input;
     if (loaded->survey.panels.empty() && !options.json) {
         err << words.say({tr("{0}:1:1: it has no panel, so there is no schedule; add a [[panel]]"), {options.file}})

@@ -16,6 +16,7 @@ struct ScheduleOptions {
     std::string output;               ///< empty or "-": text to standard output; else the ending says what is written
     std::vector<std::string> panels;  ///< ids; empty: all
     std::string paper = "letter";     ///< letter | a4, landscape
+    std::vector<std::string> rules;   ///< files of local rules, laid over in order
     bool json = false;
 };
 

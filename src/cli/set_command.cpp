@@ -75,7 +75,8 @@ void print_text(const std::string& file, const std::vector<KeyChange>& changes, 
 
 int run_set(const SetOptions& options, std::ostream& out, std::ostream& err, const Words& words) {
     const auto loaded = load_text(options.file, err);
-    if (!loaded) return exit_input;
+    if (!loaded || !rules_hold(options.rules, loaded->survey.heading.rules.value_or(usual_edition), err))
+        return exit_input;
     const auto after = edited(loaded->survey, edit_of(options));
     if (!after) return complain(options, after.error(), err);
     const std::string text = spliced(loaded->text, loaded->survey, *after);

@@ -17,6 +17,7 @@ struct SetOptions {
     bool add = false;
     bool remove = false;
     bool take_along = false;
+    std::vector<std::string> rules;  ///< local rules, looked whether they can be read
     bool json = false;
 };
 

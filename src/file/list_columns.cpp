@@ -38,102 +38,44 @@ constexpr std::array<ColumnWord, 16> names = {{{Column::space, "space"},
                                                {Column::ignored, "ignored"}}};
 
 // Words at the head of a column, folded, what is no letter or digit as a blank ('#' stays). Common practice, no source.
+constexpr std::pair<Column, std::string_view> heads[] = {
+    {Column::space,
+     "space|spaces|circuit|circuits|ckt|ckts|cct|cir|circ|no|nr|#|num|number|ckt no|ckt #|"
+     "circuit no|circuit #|circuit number|breaker no|breaker #|breaker number|pos|position|"
+     "slot|pole space|space no|space #|cb no|cb #|espacio|espacios|circuito|circuitos|"
+     "numero|posicion|n o|no circuito"},
+    {Column::description,
+     "description|descriptions|desc|descr|label|labels|load|loads|load served|loads served|"
+     "load description|circuit description|description of load|serves|serving|served|feeds|"
+     "use|name|circuit name|designation|directory|descripcion|etiqueta|carga|cargas|sirve|"
+     "sirve a|alimenta|uso|nombre"},
+    {Column::amps,
+     "amps|amp|ampere|amperes|a|breaker|breakers|brkr|bkr|size|trip|rating|breaker size|"
+     "breaker amps|breaker a|breaker rating|trip amps|trip a|ocpd|cb|cb size|cb amps|"
+     "amps poles|breaker amps poles|amp trip|interruptor|amperios|amperaje|capacidad"},
+    {Column::poles, "poles|pole|p|# poles|no poles|no of poles|number of poles|# of poles|polos|polo"},
+    {Column::type, "type|breaker type|kind|device|tipo"},
+    {Column::guards, "guards|guard|gfci|afci|gfci afci|afci gfci|protection|proteccion"},
+    {Column::room, "room|rooms|area|location|cuarto|habitacion|lugar|ubicacion"},
+    {Column::wire, "wire|wire size|conductor|conductors|conductor size|cable|awg|calibre"},
+    {Column::va, "va|load va|va load|connected va|volt amperes|carga va"},
+    {Column::kva, "kva|load kva|connected kva|carga kva"},
+    {Column::watts, "watts|watt|w|load w|load watts|vatios|carga w"},
+    {Column::kilowatts, "kw|load kw|carga kw"},
+    {Column::leg, "leg|legs|phase|phases|ph|fase|fases|pierna"},
+    {Column::panel, "panel|panelboard|panel name|panel id|loadcenter|load center|tablero"},
+    {Column::note, "notes|note|remarks|remark|comments|comment|notas|nota|observaciones|comentarios"},
+};
+
 const std::map<std::string_view, Column>& head_words() {
     static const auto words = [] {
         std::map<std::string_view, Column> all;
-        const auto add = [&](Column column, std::initializer_list<std::string_view> list) {
-            for (const std::string_view word : list) all.emplace(word, column);
-        };
-        add(Column::space, {"space",
-                            "spaces",
-                            "circuit",
-                            "circuits",
-                            "ckt",
-                            "ckts",
-                            "cct",
-                            "cir",
-                            "circ",
-                            "no",
-                            "nr",
-                            "#",
-                            "num",
-                            "number",
-                            "ckt no",
-                            "ckt #",
-                            "circuit no",
-                            "circuit #",
-                            "circuit number",
-                            "breaker no",
-                            "breaker #",
-                            "breaker number",
-                            "pos",
-                            "position",
-                            "slot",
-                            "pole space",
-                            "space no",
-                            "space #",
-                            "cb no",
-                            "cb #",
-                            "espacio",
-                            "espacios",
-                            "circuito",
-                            "circuitos",
-                            "numero",
-                            "posicion",
-                            "n o",
-                            "no circuito"});
-        add(Column::description, {"description",
-                                  "descriptions",
-                                  "desc",
-                                  "descr",
-                                  "label",
-                                  "labels",
-                                  "load",
-                                  "loads",
-                                  "load served",
-                                  "loads served",
-                                  "load description",
-                                  "circuit description",
-                                  "description of load",
-                                  "serves",
-                                  "serving",
-                                  "served",
-                                  "feeds",
-                                  "use",
-                                  "name",
-                                  "circuit name",
-                                  "designation",
-                                  "directory",
-                                  "descripcion",
-                                  "etiqueta",
-                                  "carga",
-                                  "cargas",
-                                  "sirve",
-                                  "sirve a",
-                                  "alimenta",
-                                  "uso",
-                                  "nombre"});
-        add(Column::amps,
-            {"amps",         "amp",          "ampere",    "amperes",        "a",          "breaker",
-             "breakers",     "brkr",         "bkr",       "size",           "trip",       "rating",
-             "breaker size", "breaker amps", "breaker a", "breaker rating", "trip amps",  "trip a",
-             "ocpd",         "cb",           "cb size",   "cb amps",        "amps poles", "breaker amps poles",
-             "amp trip",     "interruptor",  "amperios",  "amperaje",       "capacidad"});
-        add(Column::poles, {"poles", "pole", "p", "# poles", "no poles", "no of poles", "number of poles", "# of poles",
-                            "polos", "polo"});
-        add(Column::type, {"type", "breaker type", "kind", "device", "tipo"});
-        add(Column::guards, {"guards", "guard", "gfci", "afci", "gfci afci", "afci gfci", "protection", "proteccion"});
-        add(Column::room, {"room", "rooms", "area", "location", "cuarto", "habitacion", "lugar", "ubicacion"});
-        add(Column::wire,
-            {"wire", "wire size", "conductor", "conductors", "conductor size", "cable", "awg", "calibre"});
-        add(Column::va, {"va", "load va", "va load", "connected va", "volt amperes", "carga va"});
-        add(Column::kva, {"kva", "load kva", "connected kva", "carga kva"});
-        add(Column::watts, {"watts", "watt", "w", "load w", "load watts", "vatios", "carga w"});
-        add(Column::kilowatts, {"kw", "load kw", "carga kw"});
-        add(Column::leg, {"leg", "legs", "phase", "phases", "ph", "fase", "fases", "pierna"});
-        add(Column::panel, {"panel", "panelboard", "panel name", "panel id", "loadcenter", "load center", "tablero"});
-        add(Column::note, {"notes", "note", "remarks", "remark", "comments", "comment", "notas", "nota",
-                           "observaciones", "comentarios"});
+        for (const auto& [column, list] : heads)
+            for (std::size_t from = 0; from <= list.size();) {
+                const std::size_t bar = std::min(list.find('|', from), list.size());
+                all.emplace(list.substr(from, bar - from), column);
+                from = bar + 1;
+            }
         return all;
     }();
     return words;

@@ -72,8 +72,8 @@ Message assumed_message(const Assumption& assumed) {
     return found == texts.end() ? Message{} : Message{found->second, {assumed.value}};
 }
 
-// "terminals 60 °C: 5 times"; a default of the panel's own is said alone.
-std::vector<std::string> assumed_lines(const PanelSchedule& schedule, const Words& words) {
+// "assumed: terminals 60 °C (5×), odd numbers on the left"; empty where nothing was.
+std::string assumed_line(const PanelSchedule& schedule, const Words& words) {
     std::vector<std::pair<std::string, int>> counted;
     for (const Assumption& assumed : schedule.assumed) {
         const Message message = assumed_message(assumed);
@@ -85,10 +85,10 @@ std::vector<std::string> assumed_lines(const PanelSchedule& schedule, const Word
         else
             ++known->second;
     }
-    std::vector<std::string> lines;
+    std::string line;
     for (const auto& [text, times] : counted)
-        lines.push_back(words.say({tr("assumed: {0}"), {times == 1 ? text : fmt::format("{} ({}×)", text, times)}}));
-    return lines;
+        line += (line.empty() ? "" : ", ") + (times == 1 ? text : fmt::format("{} ({}×)", text, times));
+    return line.empty() ? line : words.say({tr("assumed: {0}"), {line}});
 }
 
 std::string joined(const std::vector<ScheduleLeg>& legs, const std::function<std::string(const ScheduleLeg&)>& say) {
@@ -122,7 +122,7 @@ std::vector<std::string> leg_lines(const PanelSchedule& schedule, const Words& w
     add(tr("connected A: {0}"), [](const ScheduleLeg& leg) { return amps_text(leg.connected_a, leg.complete); });
     add(tr("measured A: {0}"), [](const ScheduleLeg& leg) { return amps_text(leg.measured_a); });
     lines.push_back(
-        words.say({schedule.complete ? tr("neutral A, all on: {0}") : tr("neutral A, what is known on: {0}"),
+        words.say({schedule.complete ? tr("neutral A, all on: {0}") : tr("neutral A, all known loads on: {0}"),
                    {amps_text(schedule.neutral_a)}}));
     lines.push_back(imbalance_text(schedule, words));
     if (const std::string text = on_panel_text(schedule, words); !text.empty()) lines.push_back(text);
@@ -150,7 +150,7 @@ std::vector<std::string> space_lines(const Network& network, const PanelSchedule
 std::vector<std::string> open_lines(const Network&, const PanelSchedule& schedule, const Words& words) {
     std::vector<std::string> lines;
     for (const ScheduleGap& gap : schedule.missing) lines.push_back(words.say(gap.text()));
-    for (std::string& line : assumed_lines(schedule, words)) lines.push_back(std::move(line));
+    if (std::string line = assumed_line(schedule, words); !line.empty()) lines.push_back(std::move(line));
     return lines;
 }
 

@@ -17,14 +17,16 @@ constexpr RowType row_types[] = {{8.5, 7}, {8, 6.5}, {7.5, 6.5}, {7, 6}};
 constexpr RowType least_type = row_types[3];
 constexpr std::size_t most_text_lines = 4;
 constexpr double air = 0.35;
+constexpr double beside_gap = 1.8;
 
 struct RowBlock {
     std::vector<std::string> text, small;
     RowType type;
+    bool small_beside = false;  // the class on the line of the last words
     double height() const {
         double sum = cap_height(type.text) + static_cast<double>(text.size() - 1) * line_advance(type.text);
-        sum += static_cast<double>(small.size()) * line_advance(type.small);
-        return sum + descent(small.empty() ? type.text : type.small);
+        if (!small_beside) sum += static_cast<double>(small.size()) * line_advance(type.small);
+        return sum + descent(small.empty() || small_beside ? type.text : type.small);
     }
 };
 
@@ -48,7 +50,8 @@ public:
         const double first = first_baseline(block, place) - place.y;
         paint_description(row, block, place, indent, first);
         const FaceCell& lead = content_.face.cells[place.left ? 0 : 1][run.first];
-        paint_figures(run, row, place, std::min(first, lead.least / 2 + cap_height(8) / 2));
+        paint_figures(run, row, place,
+                      std::max(cap_height(8) + 0.4, std::min(first, lead.least / 2 + cap_height(8) / 2)));
         paint_device(row, place, first);
     }
 
@@ -79,6 +82,11 @@ public:
         if (!under.empty() && !classes.empty()) under += " · ";
         if (!(under + classes).empty())
             block.small = broken_lines(under + classes, {type.small, false, false, true}, width, 2);
+        // where the words take several lines already, the class stands beside the last of them if it can
+        if (block.text.size() > 1 && block.small.size() == 1)
+            block.small_beside = text_width(block.text.back(), text_style(row, type.text)) + beside_gap +
+                                     text_width(block.small.front(), {type.small, false, false, true}) <=
+                                 width;
         return block;
     }
 
@@ -105,28 +113,35 @@ private:
             x += indent;
         }
         const Frame room{x, place.y, columns_.description - gap - indent, place.height};
-        double baseline = place.y + first, widest = 0;
+        double baseline = place.y + first;
         const TypeStyle style = text_style(row, block.type.text);
         for (const std::string& line : block.text) {
             drawing_.text(room, baseline, line, style, Align::left, ink(row));
             const double width = text_width(line, style);
-            widest = std::max(widest, width);
             if (row.entry.claimed)
                 drawing_.line(x, baseline + 0.62, x + width, baseline + 0.62, 0.18, ink(row), {0.2, 0.7});
             baseline += line_advance(block.type.text);
         }
         baseline -= line_advance(block.type.text);
+        const double beside = block.small_beside ? text_width(block.text.back(), style) + beside_gap : 0;
         for (const std::string& line : block.small) {
-            baseline += line_advance(block.type.small);
-            drawing_.text(room, baseline, line, {block.type.small, false, false, true}, Align::left, inks::caption);
+            if (!block.small_beside) baseline += line_advance(block.type.small);
+            drawing_.text({room.x + beside, room.y, room.width - beside, room.height}, baseline, line,
+                          {block.type.small, false, false, true}, Align::left, inks::caption);
         }
-        const double free = room.right() - x - widest - 1.2;
-        if (row.entry.kind == RowKind::not_traced && free > 3)
-            drawing_.hatching({x + widest + 1.2, place.y + 0.9, free, place.height - 1.8});
     }
 
     Frame cell(double x, double width, const FacePlace& place, double at, double height) const {
         return {x, place.y + at, width, height};
+    }
+
+    // Hatched where nobody knows what is here.
+    void paint_wire(const ScheduleRow& row, const FacePlace& place, double baseline) {
+        const double x = x_of(place.left) + columns_.description, width = columns_.wire - gap;
+        if (row.entry.kind == RowKind::not_traced)
+            return drawing_.hatching({x, place.y + 0.9, width, place.height - 1.8});
+        const TypeStyle style = fitting(wire_text(row), {8, false, false, true}, width, {8, 7, 6});
+        drawing_.text({x, place.y, width, place.height}, baseline, cut_to(wire_text(row), style, width), style);
     }
 
     // A figure at the right of its column, smaller where it is wide.
@@ -144,9 +159,7 @@ private:
         const bool left = place.left;
         const auto& cells = content_.face.cells[left ? 0 : 1];
         const double y = place.y + first;
-        const TypeStyle style = fitting(wire_text(row), {8, false, false, true}, columns_.wire - gap, {8, 7, 6});
-        drawing_.text({x_of(left) + columns_.description, place.y, columns_.wire - gap, place.height}, y,
-                      cut_to(wire_text(row), style, columns_.wire - gap), style);
+        paint_wire(row, place, y);
         if (row.entry.kind == RowKind::spare || row.entry.kind == RowKind::main) return;
         for (std::size_t i = run.first; i <= run.last; ++i) paint_pole(row, cells[i], place, first);
         const bool hollow = row.percent_measured;
@@ -154,8 +167,8 @@ private:
         const bool over = row.percent_of_rating.value_or(0) > 80;
         figure(cell(measured_x(left) + columns_.measured, columns_.percent, place, 0, place.height), y,
                percent_text(row.percent_of_rating, row.va_complete), over);
-        paint_scale(row, measured_x(left) + 1.2, measured_x(left) + columns_.measured + columns_.percent, y + 2.55,
-                    hollow);
+        paint_scale(row, measured_x(left) + 1.2, measured_x(left) + columns_.measured + columns_.percent,
+                    y + std::min(2.55, place.height - first - 0.75), hollow);
     }
 
     // The pole's VA and measured current on its own line.
@@ -213,10 +226,11 @@ private:
         const double x =
             place.left ? face.handle_x(true) - columns_.device : face.right - face.number - face.text + 0.8;
         const double width = columns_.device - 1.2;
-        double baseline = place.y + std::min(first, place.height - line_advance(6.5) - 0.8);
+        double baseline =
+            place.y + std::max(cap_height(6.5) + 0.3, std::min(first, place.height - line_advance(6.5) - 0.8));
         for (const std::string& text :
              {poles_text(row, content_.words), guards_text(content_.network, row, content_.words)}) {
-            const TypeStyle style = fitting(text, {6.5, false, false, true}, width, {6.5, 6, 5.5, 5});
+            const TypeStyle style = fitting(text, {6.5, false, false, true}, width, {6.5, 6, 5.5, 5, 4.8});
             drawing_.text({x, place.y, width, place.height}, baseline, cut_to(text, style, width), style);
             baseline += line_advance(6.5);
         }
@@ -233,10 +247,10 @@ private:
 ScheduleColumns schedule_columns(const FaceColumns& face, const std::string& legs) {
     ScheduleColumns columns;
     columns.legs = std::max<std::size_t>(1, legs.size());
-    columns.device = 10;
+    columns.device = 11;
     columns.wire = 10.5;
     columns.va = columns.legs == 3 ? 10.5 : 11.5;
-    columns.measured = 9.6;
+    columns.measured = 10.2;
     columns.percent = 8.6;
     columns.description = face.text - columns.device - columns.wire - columns.va * static_cast<double>(columns.legs) -
                           columns.measured - columns.percent - 2.4;

@@ -87,7 +87,7 @@ std::string wire_text(const ScheduleRow& row) {
 
 std::string poles_text(const ScheduleRow& row, const Words& words) {
     if (!row.entry.breaker) return "";
-    return words.say({tr("{0:.0f}-pole"), {static_cast<double>(row.poles.size())}});
+    return words.count(trn("{0}-pole", "{0}-pole"), static_cast<long>(row.poles.size()));
 }
 
 std::string guards_text(const Network& network, const ScheduleRow& row, const Words& words) {

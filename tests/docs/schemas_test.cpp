@@ -155,7 +155,7 @@ TEST_CASE("schemas: so are those of every survey among the cases, and all kinds 
             for (const auto& [key, list] : result.items()) rows[command + (" " + key)] += list.size();
         }
     }
-    CHECK(rows.size() == 12);
+    CHECK(rows.size() == 11);
     for (const auto& [key, count] : rows) CHECK_MESSAGE(count > 0, key);
 }
 

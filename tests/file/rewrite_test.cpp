@@ -39,7 +39,14 @@ void alter(Table<T>& table, const std::function<void(std::vector<T>&)>& change) 
     table = Table<T>(std::move(rows));
 }
 
-Room room(const std::string& id) { return {.id = id, .title = {}, .floor = {}, .place = {}, .note = {}, .photos = {}}; }
+template <class T>
+T named(const std::string& id) {
+    T thing;
+    thing.id = id;
+    return thing;
+}
+
+Room room(const std::string& id) { return named<Room>(id); }
 
 const std::string head = "format = 1\n";
 
@@ -86,7 +93,7 @@ TEST_CASE("rewrite: a key that goes takes its line") {
 TEST_CASE("rewrite: a heading that was not there stands first, other new tables in the contract's order") {
     CHECK(changed(head + "\n[[room]]\nid = \"r\"\n", [](Survey& s) { s.heading.title = "x"; }) ==
           head + "\n[survey]\ntitle = \"x\"\n\n[[room]]\nid = \"r\"\n");
-    CHECK(after(head + "\n[survey]\n\n# rooms\n\n[[room]]\nid = \"r\"\n", add_source({.id = "u"})) ==
+    CHECK(after(head + "\n[survey]\n\n# rooms\n\n[[room]]\nid = \"r\"\n", add_source(named<Source>("u"))) ==
           head + "\n[survey]\n\n[[source]]\nid = \"u\"\n\n# rooms\n\n[[room]]\nid = \"r\"\n");
     CHECK(changed(head, [](Survey& s) { s.mapping.emplace(); }) == head + "\n[mapping]\n");
 }
@@ -199,7 +206,7 @@ TEST_CASE("rewrite: tables in a list of the root") {
 
 TEST_CASE("rewrite: a single dwelling becomes a list of them") {
     const auto second = [](Survey& s) {
-        alter<Dwelling>(s.dwellings, [](auto& rows) { rows.push_back({.id = "b"}); });
+        alter<Dwelling>(s.dwellings, [](auto& rows) { rows.push_back(named<Dwelling>("b")); });
     };
     CHECK(changed(head + "[ dwelling ] # one\nunits = 2\n", second) ==
           head + "[[ dwelling ]] # one\nunits = 2\n\n[[dwelling]]\nid = \"b\"\n");

@@ -60,6 +60,15 @@ Survey drawn(Draw& draw) {
         if (draw.one_in(6)) breaker.device = "fuse";
         if (draw.one_in(8)) breaker.amps.reset();
     }
+    for (const char half : {'a', 'b'}) {
+        Breaker tandem;
+        tandem.panel = survey.panels[0].id;
+        tandem.spaces = {81, 83};
+        tandem.halves = {half, half};
+        if (draw.one_in(2)) tandem.state = draw.of(std::vector{BreakerState::spare, BreakerState::off});
+        tandem.id = tandem.default_id();
+        breakers.push_back(tandem);
+    }
     std::vector<Circuit> circuits = survey.circuits.rows();
     for (Circuit& circuit : circuits)
         if (draw.one_in(2)) circuit.purpose = draw.of(texts);
