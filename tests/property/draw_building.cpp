@@ -13,9 +13,9 @@ const std::vector<std::string> words = {"Kitchen",   "Hall",        "Bath",  "Mi
 std::string numbered(const char* name, std::size_t number) { return name + std::to_string(number); }
 
 /// One thing of each kind, as it might be entered.
-class Thing {
+class Entered {
 public:
-    explicit Thing(Draw& draw) : draw_(draw) {}
+    explicit Entered(Draw& draw) : draw_(draw) {}
 
     Breaker breaker(const std::string& id, const std::string& panel, int first_space, int poles) {
         Breaker breaker;
@@ -285,7 +285,7 @@ private:
     }
 
     Draw& draw_;
-    Thing thing_;
+    Entered thing_;
     Survey survey_;
     std::vector<Panel> panels_;
     std::vector<Breaker> breakers_;
@@ -299,7 +299,7 @@ Survey random_building(Draw& draw) { return Building(draw).make(); }
 
 Survey edited(const Survey& before, Draw& draw) {
     Survey survey = before;
-    Thing thing(draw);
+    Entered thing(draw);
     const auto any_circuit = [&] { return draw.of(before.circuits.rows()).id; };
     const auto any_breaker = [&] { return draw.of(before.breakers.rows()).id; };
     switch (draw.number(1, 20)) {
