@@ -118,8 +118,9 @@ void judge_opened_together(const Reckoned& all, const Shared& shared, std::vecto
     if (Message volts = open_volts_text(all, shared.neutral, shared.figures); !volts.empty())
         finding.text = {tr("{0}; with the neutral open and all on: {1}"), {std::move(finding.text), std::move(volts)}};
     finding.remedy = {
-        tied ? tr("Put them on one common-trip multi-pole breaker of the same rating.")
-             : tr("Fit an identified handle tie, or one multi-pole breaker of the same rating. Lock out first."),
+        tied ? tr("Put them on one common-trip multi-pole breaker of the same rating and guards. Lock out first.")
+             : tr("Fit an identified handle tie, or one multi-pole breaker of the same rating and guards. Lock out "
+                  "first."),
         {}};
     finding.sources = {all.book.cite("nec-210-4-b"), all.book.cite("nec-240-15-b-1")};
     findings.push_back(std::move(finding));

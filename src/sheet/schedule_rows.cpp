@@ -17,7 +17,7 @@ constexpr RowType row_types[] = {{8.5, 7}, {8, 6.5}, {7.5, 6.5}, {7, 6}};
 constexpr RowType least_type = row_types[3];
 constexpr std::size_t most_text_lines = 4;
 constexpr double air = 0.35;
-constexpr double beside_gap = 1.8;
+constexpr double beside_gap = 1.2;
 
 struct RowBlock {
     std::vector<std::string> text, small;
@@ -247,8 +247,8 @@ private:
 ScheduleColumns schedule_columns(const FaceColumns& face, const std::string& legs) {
     ScheduleColumns columns;
     columns.legs = std::max<std::size_t>(1, legs.size());
-    columns.device = 11;
-    columns.wire = 10.5;
+    columns.device = 10.6;
+    columns.wire = 9.2;
     columns.va = columns.legs == 3 ? 10.5 : 11.5;
     columns.measured = 10.2;
     columns.percent = 8.6;

@@ -184,6 +184,8 @@ private:
             source.kind = draw_.one_in(3) ? "generator" : "pv";
             source.through = draw_.of(breakers_).id;
             source.output_a = Amperes(draw_.number(8, 60));
+            if (draw_.one_in(10)) source.labelled = false;
+            if (draw_.one_in(6)) source.interlock = "none";
             if (draw_.one_in(2)) sources.push_back(source);
         }
         survey_.sources = Table<Source>(sources);
