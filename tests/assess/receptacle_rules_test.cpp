@@ -15,6 +15,7 @@ std::string of(const std::string& id, const std::string& keys) {
 
 TEST_CASE("receptacle-rating: a single receptacle alone is not rated less than its circuit") {
     const auto finding = only(on(20, of("o", "config = \"5-15R\"\nreceptacles = 1")), "receptacle-rating");
+    CHECK(said(finding.remedy).find("if the wire is made for the device") != std::string::npos);
     CHECK(line_of(finding) == "outlet:o warning required 15 A, limit 20 A");
     CHECK(sources_of(finding) == "NEC 2023 210.21(B)(1)");
     CHECK(ratings(on(20, of("o", "config = \"5-20R\"\nreceptacles = 1"))) == Lines{});
