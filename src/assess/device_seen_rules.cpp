@@ -67,8 +67,7 @@ void judge_tandem(const Reckoned& all, std::size_t b, std::vector<Finding>& find
                            {tr("{0}: half of a tandem in space {1:.0f}, which the panel is not made to take one in"),
                             {breaker_name(all.network, b), static_cast<double>(breaker.spaces[pole])}},
                            tr("Move the tandem to a space marked for it, or give its circuits full spaces, here or in "
-                              "a subpanel. Lock "
-                              "out first."));
+                              "a subpanel, the hots of a shared neutral on different legs. Lock out first."));
         finding.sources = {all.book.cite("nec-408-54"), all.book.cite("nec-110-3-b")};
         findings.push_back(std::move(finding));
         return;

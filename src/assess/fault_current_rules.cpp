@@ -31,8 +31,8 @@ void judge_breaker(const Reckoned& all, std::size_t b, double fault_ka, std::vec
     finding.unit = "kA";
     finding.text = {tr("{0}: made to interrupt {1:.4g} kA; a fault here may bring {2:.4g} kA"),
                     {breaker_name(all.network, b), *breaker.interrupting_ka, fault_ka}};
-    finding.remedy = {tr("A device of the same rating and guards with a sufficient interrupting rating, or one marked "
-                         "in a series-rated combination with "
+    finding.remedy = {tr("A device of the same rating and guards that can interrupt enough, or one marked in a "
+                         "series-rated combination with "
                          "the device ahead. Lock out first."),
                       {}};
     finding.sources = {all.book.cite("nec-110-9"), all.book.cite("nec-240-86")};

@@ -115,7 +115,8 @@ void judge_imbalance(const Reckoned& all, const SharedNeutral& neutral, std::opt
         finding.text = {tr("Neutral {0}: its legs stood {1:.0f} % out of balance; it carried {2:.4g} A, what it may "
                            "carry is not known"),
                         {neutral.id, *worst, carried->value}};
-    finding.remedy = {tr("Level the legs if it stays so."), {}};
+    finding.remedy = {
+        tr("Move a load from one of its circuits to the other if it stays so; leave its hots on their legs."), {}};
     finding.sources = {all.book.cite("neutral-imbalance-percent")};
     findings.push_back(std::move(finding));
 }

@@ -88,6 +88,23 @@ std::optional<int> year_of(const Survey& survey, const SharedNeutral& neutral) {
     return latest;
 }
 
+/// A tie never comes first where it would join hots of one leg or of two panels, nor where they must trip together.
+Message together_remedy(const Reckoned& all, const Shared& shared, bool line_to_line) {
+    if (shared.neutral.panels.size() > 1)
+        return {tr("Bring all conductors of the circuit back to one panel. Lock out both first."), {}};
+    if (!crowds(all.network, shared.neutral).empty())
+        return {tr("Put them on different legs first, or give each a neutral of its own: a tie alone leaves their "
+                   "currents adding in it. Lock out first."),
+                {}};
+    if (line_to_line)
+        return {tr("Put them on one common-trip multi-pole breaker of the same rating (the lowest where they differ) "
+                   "and with the same guards. Lock out first."),
+                {}};
+    return {tr("Fit an identified handle tie, or one multi-pole breaker of the same rating (the lowest where they "
+               "differ) and with the same guards. Lock out first."),
+            {}};
+}
+
 void judge_opened_together(const Reckoned& all, const Shared& shared, std::vector<Finding>& findings) {
     const std::vector<std::size_t> breakers = breakers_of(shared.neutral);
     if (breakers.size() < 2) return;
@@ -117,11 +134,7 @@ void judge_opened_together(const Reckoned& all, const Shared& shared, std::vecto
             {names, shared.neutral.id}};
     if (Message volts = open_volts_text(all, shared.neutral, shared.figures); !volts.empty())
         finding.text = {tr("{0}; with the neutral open and all on: {1}"), {std::move(finding.text), std::move(volts)}};
-    finding.remedy = {
-        tied ? tr("Put them on one common-trip multi-pole breaker of the same rating and guards. Lock out first.")
-             : tr("Fit an identified handle tie, or one multi-pole breaker of the same rating and guards. Lock out "
-                  "first."),
-        {}};
+    finding.remedy = together_remedy(all, shared, line_to_line);
     finding.sources = {all.book.cite("nec-210-4-b"), all.book.cite("nec-240-15-b-1")};
     findings.push_back(std::move(finding));
 }

@@ -128,7 +128,8 @@ void judge_rating(const Judged& judged, const RuleBook& book, std::vector<Findin
     finding.text = {excess->measured ? tr("{0}: {1:.4g} A measured on a {2:.4g} A circuit")
                                      : tr("{0}: loads of {1:.4g} A on a {2:.4g} A circuit"),
                     {judged.name, excess->value.value, rating.value}};
-    finding.remedy = {tr("Move a load to another circuit; a larger breaker only if wire and outlets are made for it."),
+    finding.remedy = {tr("Move a load to another circuit; never a larger breaker unless its wire and outlets are known "
+                         "to be made for it."),
                       {}};
     finding.sources = {book.cite("nec-210-23")};
     findings.push_back(std::move(finding));

@@ -77,7 +77,8 @@ void judge_high_leg(const Reckoned& all, std::size_t c, std::vector<Finding>& fi
     finding.unit = "V";
     finding.text = {tr("{0} is on the high leg {1}: {2:.0f} V to neutral, not {3:.0f} V"),
                     {circuit_name(all.network, c), std::string(1, supply->high_leg), *finding.value, nominal.value}};
-    finding.remedy = {tr("Connect no line-to-neutral load to it; move the circuit to another leg. Lock out first."),
+    finding.remedy = {tr("Connect no line-to-neutral load to it; move the circuit to a leg that no other hot of its "
+                         "neutral is on. Lock out first."),
                       {}};
     finding.sources = {all.book.cite("nec-110-15"), all.book.cite("nec-408-3-e")};
     findings.push_back(std::move(finding));

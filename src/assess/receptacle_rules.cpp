@@ -39,8 +39,10 @@ Finding rating_finding(const Reckoned& all, const Judged& judged, Amperes limit,
     finding.limit = limit.value;
     finding.unit = "A";
     finding.text = std::move(text);
-    finding.remedy = {tr("A receptacle of the right rating, or a smaller device ahead, if the load allows it. Lock out "
-                         "first."),
+    finding.remedy = {exceeds(judged.rating, limit)
+                          ? tr("A receptacle of the right rating; never a larger device for its sake. Lock out first.")
+                          : tr("A smaller device ahead, if the load allows it, or a receptacle of the right rating, if "
+                               "the wire is made for the device. Lock out first."),
                       {}};
     finding.sources = {all.book.cite(source)};
     return finding;

@@ -266,7 +266,8 @@ void judge_balance(const Reckoned& all, std::size_t p, std::vector<Finding>& fin
     finding.unit = "%";
     finding.text = {tr("{0}: its legs stood {1:.0f} % out of balance on readings taken together"),
                     {all.network.survey().panels[p].id, *worst}};
-    finding.remedy = {tr("Move a circuit to the lighter leg if it stays so; check conductor length; lock out first."),
+    finding.remedy = {tr("Move a circuit to the lighter leg if it stays so, never one hot of a shared neutral; check "
+                         "conductor length; lock out first."),
                       {}};
     finding.sources = {all.book.cite("legs-imbalance-percent")};
     findings.push_back(std::move(finding));

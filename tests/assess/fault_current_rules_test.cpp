@@ -19,6 +19,7 @@ std::string with_source(const std::string& source_keys, const std::string& panel
 
 TEST_CASE("interrupting-too-low: a device below the fault current at its panel") {
     const auto finding = only(at_panel("fault_ka = 14") + interrupts("10"), "interrupting-too-low");
+    CHECK(said(finding.remedy).find("same rating and guards") != std::string::npos);
     CHECK(line_of(finding) == "breaker:MAIN:1 warning required 10 kA, limit 14 kA");
     CHECK(sources_of(finding) == "NEC 2023 110.9; NEC 2023 240.86");
     CHECK(low(at_panel("fault_ka = 10") + interrupts("10")) == Lines{});

@@ -79,6 +79,7 @@ TEST_CASE("neutral-overload: a reading within the meter's accuracy does not make
 
 TEST_CASE("neutral-imbalance: legs read together more than half apart, the larger at half its rating") {
     const auto finding = only(two_legs + both(12, 3), "neutral-imbalance");
+    CHECK(said(finding.remedy).find("leave its hots on their legs") != std::string::npos);
     CHECK(line_of(finding) == "neutral:N notice practice 60 %, limit 50 %");
     CHECK(said(finding.text) == "Neutral N: its legs stood 60 % out of balance; it carried 9 A of the 20 A it may");
     CHECK(imbalance(two_legs + both(12, 4)) == Lines{});

@@ -111,6 +111,21 @@ TEST_CASE("neutral-not-opened-together: with a line-to-line load a tie is not en
     CHECK(apart(one_breaker) == Lines{});
 }
 
+TEST_CASE("neutral-not-opened-together: no tie is asked for where it would not do") {
+    const auto remedy = [](const std::string& survey) {
+        return said(only(survey, "neutral-not-opened-together").remedy);
+    };
+    CHECK(remedy(shared).starts_with("Fit an identified handle tie"));
+    CHECK(remedy(shared).find("the lowest where they differ) and with the same guards") != std::string::npos);
+    CHECK(remedy(crowded(15, twelve)).starts_with("Put them on different legs first"));
+    const std::string across = circuit("r", "[\"MAIN:1\", \"MAIN:3\"]", on_n) + load("r", "amps = 8\nvolts = 240");
+    CHECK(remedy(shared + across).starts_with("Put them on one common-trip"));  // untied too
+    CHECK(remedy(shared + across).find("same guards. Lock out first") != std::string::npos);
+    const std::string parted = house + on_a + sub + breaker("1", 20).replace(breaker("1", 20).find("MAIN"), 4, "SUB") +
+                               circuit("s", "\"SUB:1\"", on_n);
+    CHECK(remedy(parted).starts_with("Bring all conductors"));
+}
+
 TEST_CASE("neutral-not-opened-together: a plain 240 V circuit on tied single poles is fine") {
     const std::string heater = house + breaker("1", 20, tied) + breaker("3", 20) +
                                circuit("h", "[\"MAIN:1\", \"MAIN:3\"]") + load("h", "amps = 8\nvolts = 240");

@@ -109,6 +109,7 @@ TEST_CASE("load-over-rating: nothing lasting, more than the device") {
     const auto finding = only(of_c("amps = 21"), "load-over-rating");
     CHECK(line_of(finding) == "circuit:c warning required 21 A, limit 20 A");
     CHECK(sources_of(finding) == "NEC 2023 210.23");
+    CHECK(said(finding.remedy).find("never a larger breaker unless") != std::string::npos);
     CHECK(said(finding.remedy).find(" A") == std::string::npos);  // no size of a breaker
     CHECK(over(of_c("amps = 20")) == Lines{});
     CHECK(over(of_c("amps = 20.4")) == Lines{"circuit:c notice required 20.4 A, limit 20 A"});

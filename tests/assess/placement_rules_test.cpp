@@ -46,6 +46,7 @@ TEST_CASE("legs-same-on-multipole: two halves of neighbouring tandems, by how th
 
 TEST_CASE("high-leg-to-neutral: a circuit whose only leg is the high one, loads known or not") {
     const auto finding = only(high_leg + branch("c", "3", 20), "high-leg-to-neutral");
+    CHECK(said(finding.remedy).find("no other hot of its neutral") != std::string::npos);
     CHECK(line_of(finding) == "circuit:c danger required 208 V, limit 120 V");
     CHECK(sources_of(finding).find("110.15") != std::string::npos);
     CHECK(on_high(high_leg + branch("c", "1", 20)) == Lines{});

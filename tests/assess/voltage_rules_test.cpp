@@ -103,6 +103,7 @@ TEST_CASE("partial-voltage: dim or buzzing in a switching round") {
 
 TEST_CASE("legs-unbalanced: legs read together, the highest at half the main") {
     const auto finding = only(house + amps(120, 60), "legs-unbalanced");
+    CHECK(said(finding.remedy).find("never one hot of a shared neutral") != std::string::npos);
     CHECK(line_of(finding) == "panel:MAIN notice practice 33.3333 %, limit 20 %");
     CHECK(balance(house + amps(120, 80)) == Lines{});   // 20 % exactly
     CHECK(balance(house + amps(100, 60)).size() == 1);  // half of 200 A exactly
