@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: MIT
 // What local rules change in findings, and that what is laxer than the code is told.
+#include <algorithm>
+
 #include "assess/lines_shown.hpp"
 #include "file/read_survey.hpp"
 #include "rules/amend.hpp"
