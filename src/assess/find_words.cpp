@@ -38,7 +38,7 @@ constexpr std::string_view alike[] = {
     "receptacle outlet plug recept socket tomacorriente enchufe toma",
     "switch interruptor apagador",
     "range stove estufa cocina",
-    "oven horno",
+    "oven horno range stove estufa",
     "cooktop parrilla",
     "dryer secadora",
     "washer lavadora",

@@ -175,7 +175,8 @@ void find_foreign_legs(const Reckoned& all, std::vector<Finding>& findings) {
     const auto tell = [&](Thing thing, const Message::Part& name) {
         findings.push_back(gap(all, "leg-not-there", address_of(network, thing),
                                {tr("{0}: a leg is entered that is not there; its legs count as not known"), {name}},
-                               tr("Look at the bus, and correct the legs.")));
+                               tr("Correct the legs of the survey; a look at the bus is for a qualified person, with "
+                                  "the panel dead and locked out.")));
     };
     for (std::size_t b = 0; b < network.survey().breakers.size(); ++b) {
         const std::size_t p = network.panel_of(b);

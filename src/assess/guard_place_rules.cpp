@@ -106,7 +106,7 @@ void judge_lacking(const Reckoned& all, std::size_t c, const Lacking& lacking, s
     if (year && std::ranges::all_of(lacking.guards, [&](const PlaceGuard& guard) { return guard.since > *year; }))
         call_old(finding);
     finding.remedy = {tr("Fit the guard at the breaker, of the same rating, or at the first outlet, and press its TEST "
-                         "button; where the neutral is shared, one that opens all its hots."),
+                         "button; where the neutral is shared, one that opens all its hots. Lock out first."),
                       {}};
     for (const PlaceGuard& guard : lacking.guards) finding.sources.push_back(all.book.cite(guard.cite));
     findings.push_back(std::move(finding));

@@ -38,7 +38,9 @@ void judge_overload(const Reckoned& all, const SharedNeutral& neutral, std::opti
                         ? tr("Neutral {0} was measured at {1:.4g} A; it may carry {2:.4g} A")
                         : tr("Neutral {0} can be made to carry {1:.4g} A by its loads; it may carry {2:.4g} A"),
                     {neutral.id, excess->value.value, ampacity->value}};
-    finding.remedy = {tr("Part the circuits: a neutral of its own for each. No breaker opens for this current."), {}};
+    finding.remedy = {tr("Take load off it now: no breaker opens for this current. Then a neutral of its own for each "
+                         "circuit; lock out every hot of it before the neutral is parted."),
+                      {}};
     finding.sources = {all.book.cite("nec-210-19-a"), all.book.cite("nec-310-16")};
     findings.push_back(std::move(finding));
 }

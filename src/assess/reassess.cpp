@@ -34,6 +34,13 @@ bool dwellings_need_all(const Survey& survey) {
            std::ranges::any_of(survey.circuits, [](const Circuit& one) { return one.breakers.empty(); });
 }
 
+/// Where a source comes in, and what it meets there, only the whole premises say.
+bool sources_need_all(const Survey& survey) {
+    return std::ranges::any_of(survey.sources, [](const Source& source) {
+        return source.labelled == false || (source.kind == "generator" && source.interlock == "none");
+    });
+}
+
 /// Which panels an edit reaches.
 class Reach {
 public:
@@ -310,7 +317,7 @@ Assessed assess_all(const Survey& survey, const RuleBook& book) {
 }
 
 Assessed reassess(Assessed before, const Survey& after, const RuleBook& book) {
-    if (!before.is_tree || dwellings_need_all(after) || dwellings_need_all(before.survey) ||
+    if (!before.is_tree || dwellings_need_all(after) || dwellings_need_all(before.survey) || sources_need_all(after) ||
         !same_frame(before.survey, after) || !same_feeds(before.survey, after))
         return assess_all(after, book);
     const ThingChanges changes(before.survey, after);

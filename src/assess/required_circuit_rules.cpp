@@ -106,6 +106,7 @@ bool all_traced(const Network& network, const Unit& unit, const std::vector<std:
 struct Surveyed {
     int known = 0;
     int perhaps = 0;
+    int most() const { return known + perhaps; }
 };
 
 enum class Serves { yes, no, perhaps };
@@ -118,6 +119,11 @@ Serves serves(const Reckoned& all, const RequiredCircuit& required, const Outlet
     return std::ranges::find(required.places, *place) == required.places.end() ? Serves::no : Serves::yes;
 }
 
+/// One outlet alone in a kitchen may be a refrigerator's own circuit (210.52(B)(1) Exception), and then is none.
+bool may_be_individual(const Reckoned& all, const RequiredCircuit& required, std::size_t c) {
+    return required.count > 1 && all.network.outlets_on(c).size() == 1;
+}
+
 Serves serves(const Reckoned& all, const RequiredCircuit& required, std::size_t c) {
     const auto rating = all.circuits[c].rating_a;
     if (rating && rating->value != required.rating.value) return Serves::no;
@@ -125,7 +131,7 @@ Serves serves(const Reckoned& all, const RequiredCircuit& required, std::size_t 
     Serves found = outlets.empty() ? Serves::perhaps : Serves::no;
     for (const std::size_t o : outlets) {
         const Serves one = serves(all, required, all.network.survey().outlets[o]);
-        if (one == Serves::yes) return rating ? Serves::yes : Serves::perhaps;
+        if (one == Serves::yes) return rating && !may_be_individual(all, required, c) ? Serves::yes : Serves::perhaps;
         if (one == Serves::perhaps) found = one;
     }
     return found;
@@ -162,8 +168,8 @@ void judge_required(const Reckoned& all, const Unit& unit, const RequiredCircuit
     const auto built = all.network.survey().heading.built;
     if (built && *built < required.since) return;
     if (required.kind == "garage" && !(unit.dwelling->garage && unit.dwelling->garage->square_feet() > 0)) return;
-    if (surveyed.known + surveyed.perhaps >= required.count) return;
-    Finding finding = unit_finding("required-circuit-missing", unit, surveyed.known, required.count);
+    if (surveyed.most() >= required.count) return;
+    Finding finding = unit_finding("required-circuit-missing", unit, surveyed.most(), required.count);
     if (!built) finding.applies = Applies::new_work;
     finding.text = {tr("{0} of {3:.4g} A for receptacles: {1:.0f} surveyed, {2:.0f} required of a dwelling"),
                     {name_of_kind(required.kind), *finding.value, *finding.limit, required.rating.value}};
@@ -183,8 +189,9 @@ std::optional<int> declared(const Dwelling& dwelling, const std::string& kind) {
 void judge_declared(const Reckoned& all, const Unit& unit, const RequiredCircuit& required, const Surveyed& surveyed,
                     std::vector<Finding>& findings) {
     const auto entered = declared(*unit.dwelling, required.kind);
-    if (!entered || (surveyed.known <= *entered && *entered <= surveyed.known + surveyed.perhaps)) return;
-    Finding finding = unit_finding("appliance-circuits-differ", unit, surveyed.known, *entered);
+    if (!entered || (surveyed.known <= *entered && *entered <= surveyed.most())) return;
+    const int nearest = *entered > surveyed.most() ? surveyed.most() : surveyed.known;
+    Finding finding = unit_finding("appliance-circuits-differ", unit, nearest, *entered);
     finding.text = {tr("{0}: {1:.0f} surveyed, {2:.0f} declared for the load calculation"),
                     {name_of_kind(required.kind), *finding.value, *finding.limit}};
     finding.remedy = {tr("Correct the number of the dwelling, or the places of the outlets."), {}};

@@ -108,7 +108,6 @@ constexpr RuleFunction families[] = {
     find_label_faults,
     find_lax_local_rules,
     find_panel_faults,
-    find_source_faults,
     find_device_faults,
     find_outlet_faults,
     find_missing_guards,
@@ -125,7 +124,8 @@ constexpr RuleFunction families[] = {
 };
 
 /// They need the whole premises.
-constexpr RuleFunction families_of_the_premises[] = {find_required_circuits_of_the_premises};
+constexpr RuleFunction families_of_the_premises[] = {find_source_faults_of_the_premises,
+                                                     find_required_circuits_of_the_premises};
 
 /// A panel on a system of another country has no rules here: what this code or standard asks for is left unsaid there.
 /// Dangers stay, for copper heats alike everywhere, and so do labels, practice and gaps.

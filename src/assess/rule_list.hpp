@@ -39,7 +39,6 @@ void find_gaps(const Reckoned&, std::vector<Finding>&);                // gap_ru
 void find_lax_local_rules(const Reckoned&, std::vector<Finding>&);     // local_rules.cpp
 void find_label_faults(const Reckoned&, std::vector<Finding>&);        // labels.cpp
 void find_panel_faults(const Reckoned&, std::vector<Finding>&);        // panel_seen_rules.cpp
-void find_source_faults(const Reckoned&, std::vector<Finding>&);       // source_seen_rules.cpp
 void find_device_faults(const Reckoned&, std::vector<Finding>&);       // device_seen_rules.cpp
 void find_outlet_faults(const Reckoned&, std::vector<Finding>&);       // outlet_seen_rules.cpp
 void find_missing_guards(const Reckoned&, std::vector<Finding>&);      // guard_place_rules.cpp
@@ -55,6 +54,7 @@ void find_second_sources(const Reckoned&, std::vector<Finding>&);      // second
 void find_passed_limits(const Reckoned&, std::vector<Finding>&);       // limit_rules.cpp
 
 // Families that look at the whole premises.
+void find_source_faults_of_the_premises(const Reckoned&, std::vector<Finding>&);      // source_seen_rules.cpp
 void find_required_circuits_of_the_premises(const Reckoned&, std::vector<Finding>&);  // required_circuit_rules.cpp
 
 }  // namespace doorcard

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// What was seen at a source: generator-no-interlock, source-unlabelled.
+// What was seen at a source: generator-no-interlock, source-unlabelled. Where a source comes in, only the whole
+// premises say.
 #include <algorithm>
 
 #include "assess/circuit_text.hpp"
@@ -75,7 +76,7 @@ void judge_sign(const Reckoned& all, const Source& source, std::vector<Finding>&
 
 }  // namespace
 
-void find_source_faults(const Reckoned& all, std::vector<Finding>& findings) {
+void find_source_faults_of_the_premises(const Reckoned& all, std::vector<Finding>& findings) {
     for (std::size_t s = 0; s < all.network.survey().sources.size(); ++s) {
         judge_interlock(all, s, findings);
         judge_sign(all, all.network.survey().sources[s], findings);

@@ -37,9 +37,9 @@ Finding size_finding(const Conductor& conductor, Severity severity, Amperes valu
     finding.value = value.value;
     finding.limit = limit.value;
     finding.unit = "A";
-    finding.remedy = {
-        tr("A breaker of {0:.4g} A at most for this wire, if the load allows it; else larger wire. Lock out first."),
-        {limit.value}};
+    finding.remedy = {tr("A breaker of {0:.4g} A at most for this wire, with the same guards, if the load allows it; "
+                         "else larger wire. Lock out first."),
+                      {limit.value}};
     finding.sources = {book.cite("nec-240-4"), book.cite("nec-310-16")};
     if (small_conductor_device(book, conductor.size, *conductor.wire.metal))
         finding.sources.insert(finding.sources.begin() + 1, book.cite("nec-240-4-d"));

@@ -45,6 +45,13 @@ std::string as_toml(const Field& field, const std::string& typed) {
     return typed.empty() ? "\"\"" : typed;
 }
 
+/// The form of a value for somebody who typed one that is none.
+std::string form_words(const Field& field) {
+    if (field.form == Form::date) return "date, such as 2026-05-14";
+    if (field.form == Form::clock) return "date and time, such as 2026-05-14T09:30:00";
+    return type_words(field);
+}
+
 /// Where a dotted key leads: the list that its last part is in, and the thing that holds it.
 struct Target {
     FieldList fields;
@@ -66,7 +73,8 @@ public:
                 field->clear(target.owner);
             return;
         }
-        read(target, field == target.fields.end() ? quoted(edit.value.value_or("")) : as_toml(*field, *edit.value));
+        const bool known = field != target.fields.end();
+        read(target, known ? as_toml(*field, *edit.value) : quoted(edit.value.value_or("")), known ? &*field : nullptr);
     }
     Refusals& refusals() { return refusals_; }
 
@@ -81,11 +89,13 @@ private:
         return {outer->keys, inner, fmt::format("{} of {}", outer->name, table_.header()), edit.key.substr(dot + 1)};
     }
 
-    void read(const Target& target, const std::string& value) {
+    void read(const Target& target, const std::string& value, const Field* field) {
         const std::string line = fmt::format("{} = {}\n", written_key(target.key), value);
         const auto parsed = TomlText::parse(line);
         if (!parsed)
-            return refuse(fmt::format("{} = {} is no value", target.key, value), "write a text, number, date or list");
+            return refuse(fmt::format("{} = {} is no value", target.key, value),
+                          field ? fmt::format("write {} = {}", target.key, form_words(*field))
+                                : "write a text, number, date or list");
         std::vector<Field> fields(target.fields.begin(), target.fields.end());
         for (Field& field : fields) field.is_required = false;  // what is not given now is there already
         Complaints complaints;
@@ -112,6 +122,9 @@ Outcome<Entry> entry_at(const Survey& survey, const std::string& address) {
     const std::string kind = address.substr(0, colon);
     Entry entry{find_table(kind), address.substr(std::min(colon + 1, address.size())), 0};
     if (!entry.table) {
+        if (survey.breakers.find(address))
+            return refused(fmt::format("\"{}\" is an id without its kind", address),
+                           fmt::format("did you mean \"breaker:{}\"?", address));
         NearestWord search(kind);
         for (const KeyTable& table : all_tables()) search.offer(table.name);
         return refused(fmt::format("there is no kind \"{}\" in a survey", kind),
@@ -175,8 +188,7 @@ Outcome<Survey> added(const Survey& survey, const Entry& entry, const EntryEdit&
     const std::size_t row = entry.table->count(survey);
     const bool has_id = std::ranges::find(entry.table->keys, "id", &Field::name) != entry.table->keys.end();
     if (has_id && !entry.name.empty() && entry.row < row)
-        return refused(fmt::format("there is a {} \"{}\" already", entry.table->name, entry.name),
-                       "give it another id");
+        return refused(fmt::format("{} \"{}\" is there already", entry.table->name, entry.name), "give it another id");
     Survey after = survey;
     if (entry.table->shape != Shape::one || row == 0) entry.table->add(after);
     Refusals refusals;

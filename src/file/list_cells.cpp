@@ -99,17 +99,44 @@ std::optional<double> figure_in(std::string_view cell) {
     static const std::regex thousands("[0-9]{1,3}(?:,[0-9]{3})+(?:\\.[0-9]+)?");
     static const std::regex plain("[0-9]{1,12}(?:[.,][0-9]{1,6})?");
     std::string text = bare(cell);
-    for (const std::string_view unit : {"kva", "va", "kw", "watts", "w"})
-        if (text.ends_with(unit)) {
-            text.resize(text.size() - unit.size());
-            break;
-        }
-    text = trimmed(text);
     if (std::regex_match(text, thousands)) {
         std::erase(text, ',');
         return number_of(text);
     }
     return std::regex_match(text, plain) ? std::optional(decimal(text)) : std::nullopt;
+}
+
+tl::expected<double, CellFault> load_in(std::string_view cell, double scale) {
+    constexpr double kilo = 1000;
+    static const std::regex three_decimals("[0-9]{1,3}\\.[0-9]{3}");
+    const std::string text = bare(cell);
+    const std::size_t unit_at = text.find_last_of("0123456789") + 1;
+    const std::string unit(trimmed(std::string_view(text).substr(unit_at)));
+    const std::string figure(trimmed(std::string_view(text).substr(0, unit_at)));
+    if (unit == "kva" || unit == "kw")
+        scale = kilo;
+    else if (unit == "va" || unit == "w" || unit == "watt" || unit == "watts")
+        scale = 1;
+    if (scale == 1 && std::regex_match(figure, three_decimals))
+        return tl::unexpected(
+            CellFault{shown(cell) + " may be a thousand times more", "write 1200, 1.2 kVA or 1.2 kW"});
+    const bool is_unit =
+        unit.empty() || std::string_view(" va w watt watts kva kw ").find(" " + unit + " ") != std::string_view::npos;
+    const auto number = is_unit ? figure_in(figure) : std::nullopt;
+    if (!number)
+        return tl::unexpected(CellFault{shown(cell) + " is no figure", "write volt-amperes or watts such as 1200"});
+    return *number * scale;
+}
+
+/// A guard that the text puts at an outlet, wants, misses or doubts is none that the breaker has.
+bool doubts_guard(std::string_view text) {
+    static const std::regex outlet("(^|[^a-z])(recept|outlet|plug|toma|enchufe)");
+    static const std::regex wanted(
+        "(^|[^a-z])(no|not|non|never|without|w/o|sin|needs?|needed|wants?|wanted|requires?|required|req'?d|should|add|"
+        "install|replace|upgrade|future|missing|bad|faulty|failed|removed|falta|requiere|necesita|poner|"
+        "instalar|cambiar|malo|danado)(?![a-z])|\\?");
+    const std::string words = folded(text);
+    return std::regex_search(words, outlet) || std::regex_search(words, wanted);
 }
 
 GuardWords guards_in(std::string_view text) {
@@ -119,7 +146,7 @@ GuardWords guards_in(std::string_view text) {
         "(?![A-Za-z])",
         std::regex::icase);
     GuardWords words{{}, std::string(text)};
-    if (text.size() > longest_cell) return words;
+    if (text.size() > longest_cell || doubts_guard(text)) return words;
     std::set<Guard> guards;
     std::smatch found;
     while (std::regex_search(words.rest, found, word)) {
@@ -171,9 +198,10 @@ std::string legs_in(std::string_view cell) {
 }
 
 bool is_ditto(std::string_view cell) {
-    static const std::set<std::string_view> marks = {"\"",     "''",     "\"\"", "\u2033", "\u201d",
-                                                     "\u201c", "\u3003", "^",    "\u2191"};
-    static const std::set<std::string_view> words = {"ditto", "do", "same", "same as above", "idem", "id", "igual"};
+    static const std::set<std::string_view> marks = {"\"", "''",     "\"\"", "\u2033", "\u201d", "\u201c", "\u3003",
+                                                     "^",  "\u2191", "|",    "||",     "\u2502", "\u2193"};
+    static const std::set<std::string_view> words = {"ditto", "do",   "same",  "same as above", "idem",     "id",
+                                                     "igual", "cont", "contd", "cont d",        "continued"};
     if (marks.contains(trimmed(cell))) return true;
     return words.contains(words_only(cell));
 }

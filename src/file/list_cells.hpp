@@ -20,7 +20,12 @@ tl::expected<std::optional<int>, CellFault> poles_in(std::string_view cell);
 /// `1200`, `1,200`, `1.2`; nullopt where it is no figure.
 std::optional<double> figure_in(std::string_view cell);
 
-/// GFCI, AFCI, dual function and the like, as guards; what is left of the text without them.
+/// Volt-amperes or watts of a cell: its own unit (`4.5 kW`) holds, else the `scale` of its column. `1.200` without k is
+/// refused: read as 1.2 it would hide a load.
+tl::expected<double, CellFault> load_in(std::string_view cell, double scale);
+
+/// GFCI, AFCI, dual function and the like, as guards; what is left of the text without them. None where the text
+/// puts it at an outlet, or says that it is wanted, missing or doubtful.
 struct GuardWords {
     std::vector<Guard> guards;
     std::string rest;
@@ -33,7 +38,7 @@ std::optional<Wire> wire_in(std::string_view cell);
 /// 'A', 'B', 'L1' as leg letters; empty where it says none.
 std::string legs_in(std::string_view cell);
 
-/// A ditto: '"', 'ditto', 'do.', 'idem' ...
+/// A ditto: '"', 'ditto', 'do.', 'idem', '|', 'cont.' ...
 bool is_ditto(std::string_view cell);
 /// Blank, or only dashes and dots.
 bool is_nothing(std::string_view cell);

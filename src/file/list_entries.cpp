@@ -4,7 +4,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <regex>
 
 #include "base/folded.hpp"
 #include "file/patterns.hpp"
@@ -35,12 +34,6 @@ void add_note(std::string& notes, std::string_view head, const std::string& text
     if (text.empty()) return;
     notes += notes.empty() ? "" : "; ";
     notes += head.empty() ? text : fmt::format("{}: {}", head, text);
-}
-
-/// A guard that the text puts at an outlet is none of the breaker.
-bool speaks_of_outlet(const std::string& text) {
-    static const std::regex words("(^|[^a-z])(recept|outlet|plug|toma|enchufe)");
-    return std::regex_search(folded(text.substr(0, 200)), words);
 }
 
 void add_guards(ListEntry& entry, const std::vector<Guard>& guards) {
@@ -107,11 +100,9 @@ std::optional<Complaint> ListSideReader::read_load(const ListRow& row, ListEntry
                              Unit{Column::watts, entry.watts, 1}, Unit{Column::kilowatts, entry.watts, thousand}}) {
         const std::string text = cell(row, unit.column);
         if (is_nothing(text) || entry.va || entry.watts) continue;
-        const auto figure = figure_in(text);
-        if (!figure)
-            return Complaint{place_of(row, unit.column), fmt::format("\"{}\" is no figure", clean(text)),
-                             "write volt-amperes or watts such as 1200"};
-        if (*figure > 0) unit.into = *figure * unit.scale;
+        const auto figure = load_in(text, unit.scale);
+        if (!figure) return complaint(place_of(row, unit.column), figure.error());
+        if (*figure > 0) unit.into = *figure;
     }
     return std::nullopt;
 }
@@ -123,7 +114,7 @@ void ListSideReader::read_words(const ListRow& row, ListEntry& entry) {
     entry.spare = says_spare(text);
     entry.empty_space = says_space(text);
     if (!entry.spare && !entry.empty_space && !is_nothing(text)) entry.text = text;
-    if (!speaks_of_outlet(text)) add_guards(entry, guards_in(text).guards);
+    add_guards(entry, guards_in(text).guards);
     const GuardWords said = guards_in(cell(row, Column::guards));
     add_guards(entry, said.guards);
     GuardWords type = guards_in(cell(row, Column::type));

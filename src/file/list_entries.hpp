@@ -22,7 +22,7 @@ struct ListEntry {
     bool empty_space = false;
     bool ditto = false;  ///< its text is that of the row above
 
-    bool says_nothing() const { return text.empty() && !amps && !poles && !spare && !empty_space; }
+    bool says_nothing() const { return text.empty() && !amps && !poles && !va && !watts && !spare && !empty_space; }
 };
 
 /// Reads the rows of one side one after the other, since a ditto means the row above.

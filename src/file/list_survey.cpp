@@ -38,7 +38,7 @@ Load load_of(const ListEntry& entry, const Circuit& circuit) {
     Load load;
     load.id = circuit.id;
     load.circuit = circuit.id;
-    load.title = entry.text;
+    if (!entry.text.empty()) load.title = entry.text;
     if (entry.va)
         load.va = VoltAmperes(*entry.va);
     else
@@ -98,9 +98,10 @@ Survey survey_of_list(const ListBreakers& list, const ListOptions& options) {
     std::vector<Load> loads;
     for (const ListEntry& entry : list.breakers()) {
         breakers.push_back(breaker_of(entry));
-        if (entry.spare || entry.text.empty()) continue;
+        const bool says_load = entry.va || entry.watts;
+        if (entry.spare || (entry.text.empty() && !says_load)) continue;
         circuits.push_back(circuit_of(entry, breakers.back(), circuits.size()));
-        if (entry.va || entry.watts) loads.push_back(load_of(entry, circuits.back()));
+        if (says_load) loads.push_back(load_of(entry, circuits.back()));
     }
     survey.breakers = Table<Breaker>(std::move(breakers));
     survey.circuits = Table<Circuit>(std::move(circuits));

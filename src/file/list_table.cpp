@@ -136,17 +136,60 @@ private:
     bool ditto_marks_;
 };
 
-/// Up to where the spaces of a plain line go: '2,4', '2, 4', '#13a.'; 0 where the line does not begin with any.
+/// Up to where one number of a plain line goes, with what hangs on it without a blank.
+std::size_t number_end(std::string_view line, std::size_t at) {
+    while (at < line.size() && !is_blank(line[at])) ++at;
+    return at;
+}
+
+/// Where the next number stands behind a mark that joins spaces, ' & 10', ' and 10'; npos where there is none.
+std::size_t joined_number(std::string_view line, std::size_t at) {
+    std::string_view rest = line.substr(at);
+    const std::string_view behind = trimmed(rest);
+    for (const std::string_view mark : {"&", "+", "/", ",", "and ", "y "})
+        if (behind.starts_with(mark)) rest = trimmed(behind.substr(mark.size()));
+    const bool joins = rest.size() < behind.size() && !rest.empty() && is_digit(rest[0]);
+    return joins ? static_cast<std::size_t>(rest.data() - line.data()) : std::string_view::npos;
+}
+
+/// Up to where the spaces of a plain line go: '2,4', '2, 4', '8 & 10', '#13a.'; 0 where the line does not begin with
+/// any.
 std::size_t spaces_end(std::string_view line) {
-    std::size_t at = line.starts_with('#') ? 1 : 0;
-    if (at >= line.size() || !is_digit(line[at])) return 0;
+    const std::size_t begin = line.starts_with('#') ? 1 : 0;
+    if (begin >= line.size() || !is_digit(line[begin])) return 0;
+    std::size_t at = number_end(line, begin);
     while (true) {
-        while (at < line.size() && !is_blank(line[at])) ++at;
         const bool goes_on = std::string_view(",/+&").find(line[at - 1]) != std::string_view::npos;
         const std::size_t next = line.find_first_not_of(' ', at);
-        if (!goes_on || next == std::string_view::npos || !is_digit(line[next])) return at;
-        at = next;
+        const std::size_t number = goes_on ? next : joined_number(line, at);
+        if (number == std::string_view::npos || !is_digit(line[number])) return at;
+        const std::size_t end = number_end(line, number);
+        if (!goes_on && !are_spaces(line.substr(0, end))) return at;  // '1 / 2nd floor'
+        at = end;
     }
+}
+
+/// How far '3 - 5' goes behind spaces that end at `at`; 0 where no space of the same side follows a dash.
+std::size_t dashed_end(std::string_view line, std::size_t at) {
+    const std::size_t dash = std::min(line.find_first_not_of(' ', at), line.size());
+    const std::size_t number = std::min(line.find_first_not_of(" -", dash), line.size());
+    if (dash == at || dash == line.size() || line[dash] != '-' || number == line.size()) return 0;
+    const std::size_t end = std::min(line.find_first_not_of("0123456789", number), line.size());
+    if (end == number || (end < line.size() && std::string_view(" .:)").find(line[end]) == std::string_view::npos))
+        return 0;
+    constexpr std::size_t most_spaces = 3;
+    const auto spaces = spaces_in(line.substr(0, end));
+    return spaces && spaces->size() > 1 && spaces->size() <= most_spaces && lie_together(*spaces) ? end : 0;
+}
+
+/// Where spaces end that may be parted by dashes: '4 - 6 - Dryer' are two; '3 - 5 Range' may be one or two, so that all
+/// of the line is no space, and is told.
+std::size_t all_spaces_end(std::string_view line) {
+    const std::size_t end = spaces_end(line);
+    const std::size_t dashed = end == 0 ? 0 : dashed_end(line, end);
+    if (dashed == 0) return end;
+    const std::string_view behind = trimmed(line.substr(dashed));
+    return behind.empty() || std::string_view("-.:)").find(behind[0]) != std::string_view::npos ? dashed : line.size();
 }
 
 bool is_plain_line(std::string_view line) {
@@ -176,9 +219,9 @@ std::uint32_t columns_in(std::string_view text) {
         std::ranges::count_if(text, [](char c) { return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U; }));
 }
 
-/// The text behind the spaces, without what parts them: '.', ':', ')', '-'.
+/// The text behind the spaces, without what parts them: '.', ':', ')', '-', '='.
 std::string_view behind_spaces(std::string_view rest) {
-    const std::size_t begin = rest.find_first_not_of(" \t.:)-");
+    const std::size_t begin = rest.find_first_not_of(" \t.:)-=");
     return begin == std::string_view::npos ? std::string_view() : rest.substr(begin);
 }
 
@@ -187,7 +230,7 @@ ListRow plain_row(std::string_view line, Place place) {
     const std::size_t begin = line.size() - blanks;
     place.column += columns_in(line.substr(0, begin));
     line.remove_prefix(begin);
-    const std::size_t end = spaces_end(line);
+    const std::size_t end = all_spaces_end(line);
     std::string spaces(line.substr(0, end));
     while (!spaces.empty() && std::string_view(".:)").find(spaces.back()) != std::string_view::npos) spaces.pop_back();
     const Place text_place{place.line, place.column + columns_in(line.substr(0, end))};

@@ -55,7 +55,10 @@ public:
           panel_(options.panel.value_or("MAIN")),
           breakers_(options.spaces),
           under_header_(table.has_header) {
-        if (!table.has_header) set_sides(sides_of_rows(table.rows, options.columns));
+        const bool plain = table.separator == '\0' && options.columns.empty();
+        if (!table.has_header)
+            set_sides(plain ? Sides{{{{Column::space, 0}, {Column::description, 1}}, {}}}
+                            : sides_of_rows(table.rows, options.columns));
     }
 
     void read(const ListRow& row) {

@@ -141,6 +141,10 @@ double draw_blocks(Drawing& drawing, const ScheduleContent& content, FootBlocks&
     for (std::size_t i = 0; i < blocks.blocks.size(); ++i) {
         FootBlock& block = blocks.blocks[i];
         const double width = blocks.widths[i] - (i + 1 < blocks.blocks.size() ? 4 : 0);
+        if (block.lines.empty()) {  // all of it stands on the page before
+            x += blocks.widths[i];
+            continue;
+        }
         drawing.text({x, top, width, 5}, top + 3.4, cut_to(block.title, {9, true}, width), {9, true});
         drawing.line(x, top + block_title - 0.4, x + width, top + block_title - 0.4, lines::hair);
         const bool over = block.lines.size() > fit;

@@ -77,6 +77,8 @@ TEST_CASE("find: English and Spanish find each other") {
           Lines{"MAIN:7 circuit:b Niños' bedroom lighting; not proved: somebody said so"});
     CHECK(found_in(house + branch("c", "1", 20, "purpose = \"Cocina\"\n" + traced), "kitchen").size() == 1);
     CHECK(fit_of_words("light", "luces") > 0.9);
+    CHECK(fit_of_words("horno", "range") > 0.9);  // the oven is most often that of a range, not a furnace
+    CHECK(fit_of_words("oven", "range") > 0.9);
     CHECK(fit_of_words("enchufe", "receptacles") > 0.9);
 }
 

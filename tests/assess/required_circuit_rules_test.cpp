@@ -90,3 +90,13 @@ TEST_CASE("appliance-circuits-differ: what the load calculation was told, agains
     CHECK(differ(dwelling("small_appliance_circuits = 3") + whole() + branch("x", "9", 20, seen)) == Lines{});
     CHECK(differ(dwelling("small_appliance_circuits = 3") + whole() + serving("x", "9", "attic", 20, "")) == Lines{});
 }
+
+TEST_CASE("appliance-circuits-differ: a kitchen outlet alone on its circuit may be the refrigerator's own") {
+    const std::string fridge = serving("fridge", "9", "kitchen");
+    const std::string more = outlet("k1-2", "k1", "kind = \"receptacle\"\nplace = \"kitchen\"") +
+                             outlet("k2-2", "k2", "kind = \"receptacle\"\nplace = \"kitchen\"");
+    CHECK(differ(dwelling("small_appliance_circuits = 2") + whole() + more + fridge) == Lines{});
+    CHECK(differ(dwelling("small_appliance_circuits = 3") + whole() + more + fridge) == Lines{});
+    CHECK(differ(dwelling("small_appliance_circuits = 1") + whole() + more + fridge) ==
+          Lines{"survey: notice required 2 count, limit 1 count"});
+}

@@ -21,9 +21,9 @@ const std::string house =
     "[[reading]]\nof = \"breaker:MAIN:5/A\"\namps = 11.0\n";
 
 /// A folder with the house in it.
-struct Place {
+struct Kept {
     TemporaryFolder folder;
-    Place() { write_file(file(), house); }
+    Kept() { write_file(file(), house); }
     std::filesystem::path file() const { return folder / "h.toml"; }
     std::string text() const { return file_text(file()); }
     Ran set(const std::string& rest) const { return ran(folder.path(), "doorcard set h.toml " + rest); }
@@ -41,7 +41,7 @@ std::string replaced(std::string text, const std::string& from, const std::strin
 }  // namespace
 
 TEST_CASE("set: one value is one value of the text, and no other byte") {
-    const Place place;
+    const Kept place;
     const Ran left = place.set("breaker:MAIN:5 amps=15");
     CHECK(left.output == "breaker:MAIN:5 amps: 15, was 20\nh.toml: saved\n");
     CHECK(left.status == 0);
@@ -50,13 +50,13 @@ TEST_CASE("set: one value is one value of the text, and no other byte") {
 }
 
 TEST_CASE("set: a key that is there in another form of number keeps that form") {
-    const Place place;
+    const Kept place;
     CHECK(place.set("reading:1 amps=12").status == 0);
     CHECK(place.text() == replaced(house, "11.0", "12.0"));
 }
 
 TEST_CASE("set: keys within a table, new ones, and ones that go") {
-    const Place place;
+    const Kept place;
     CHECK(place.set("circuit:kitchen wire.size=10 wire.length_ft=62 'purpose=Counter, \"east\"' --unset wire.metal")
               .status == 0);
     CHECK(place.text() == replaced(house, "wire = { size = \"12\", metal = \"cu\" }\n",
@@ -64,13 +64,13 @@ TEST_CASE("set: keys within a table, new ones, and ones that go") {
 }
 
 TEST_CASE("set: a breaker that moves takes along what names it by its place") {
-    const Place place;
+    const Kept place;
     CHECK(place.set("breaker:MAIN:5 spaces=9").status == 0);
     CHECK(place.text() == replaced(replaced(house, "[5]", "[9]"), "MAIN:5", "MAIN:9"));
 }
 
 TEST_CASE("set: a place that is taken, an id, and what is named, are refused with the reason") {
-    const Place place;
+    const Kept place;
     CHECK(place.set("breaker:MAIN:5 spaces=7").errors ==
           "breaker:MAIN:5: breaker \"MAIN:7\" sits there; move that one first, or swap the two\n");
     CHECK(place.set("circuit:kitchen id=k").errors ==
@@ -83,7 +83,7 @@ TEST_CASE("set: a place that is taken, an id, and what is named, are refused wit
 }
 
 TEST_CASE("set: wrong values are told in the manner of the file") {
-    const Place place;
+    const Kept place;
     CHECK(place.set("breaker:MAIN:5 ampz=3").errors ==
           "breaker:MAIN:5: unknown key \"ampz\" in [[breaker]]; did you mean \"amps\"?\n");
     CHECK(place.set("breaker:MAIN:5 amps=0").errors ==
@@ -101,7 +101,7 @@ TEST_CASE("set: wrong values are told in the manner of the file") {
 }
 
 TEST_CASE("set: an entry added stands behind the last of its kind, one taken out goes with its remark") {
-    const Place place;
+    const Kept place;
     CHECK(place.set("breaker --add panel=MAIN spaces=2,4 amps=30 guards=arc,ground").status == 0);
     const std::string added =
         "[[breaker]]\npanel = \"MAIN\"\nspaces = [2, 4]\namps = 30\nguards = [\"arc\", \"ground\"]\n\n";
@@ -116,7 +116,7 @@ TEST_CASE("set: an entry added stands behind the last of its kind, one taken out
 }
 
 TEST_CASE("set: what it did, as JSON; what the file says already is not saved again") {
-    const Place place;
+    const Kept place;
     const auto json = nlohmann::json::parse(place.set("breaker:MAIN:5 amps=15 --json").output);
     CHECK(json == nlohmann::json::parse(R"({"files": ["h.toml"], "changes":
         [{"what": "changed", "of": "breaker:MAIN:5", "key": "amps", "was": "20", "now": "15"}]})"));
@@ -127,14 +127,14 @@ TEST_CASE("set: what it did, as JSON; what the file says already is not saved ag
 }
 
 TEST_CASE("set: a survey that is wrong is not edited") {
-    const Place place;
+    const Kept place;
     write_file(place.file(), house + "[[room]]\n");
     CHECK(place.set("breaker:MAIN:5 amps=15").status == 3);
     CHECK(ran(place.folder.path(), "doorcard set nowhere.toml breaker:MAIN:5 amps=15").status == 3);
 }
 
 TEST_CASE("set: links stay, and so does the mode of what they lead to") {
-    const Place place;
+    const Kept place;
     std::filesystem::create_directory(place.folder / "below");
     std::filesystem::rename(place.file(), place.folder / "below/real.toml");
     std::filesystem::create_symlink("below/real.toml", place.file());
@@ -147,7 +147,7 @@ TEST_CASE("set: links stay, and so does the mode of what they lead to") {
 }
 
 TEST_CASE("set: while somebody else saves, it waits a moment and gives up with the reason") {
-    const Place place;
+    const Kept place;
     const FileLock lock(place.file().string());
     REQUIRE(lock.is_held());
     const Ran left = place.set("breaker:MAIN:5 amps=15");
@@ -158,14 +158,14 @@ TEST_CASE("set: while somebody else saves, it waits a moment and gives up with t
 }
 
 TEST_CASE("set: a lock that a killed program left is no obstacle") {
-    const Place place;
+    const Kept place;
     write_file(FileLock::side_file_of(place.file().string()), "");
     CHECK(place.set("breaker:MAIN:5 amps=15").status == 0);
     CHECK(place.files() == 1);
 }
 
 TEST_CASE("set: a disk that is full leaves the old file whole") {
-    const Place place;
+    const Kept place;
     const std::string large = house + "# " + std::string(100'000, 'x') + "\n";
     write_file(place.file(), large);
     const Ran limited =
@@ -177,7 +177,7 @@ TEST_CASE("set: a disk that is full leaves the old file whole") {
 }
 
 TEST_CASE("set: on a small disk that is full") {
-    const Place place;
+    const Kept place;
     std::filesystem::create_directory(place.folder / "disk");
     const std::string mount = "mount -t tmpfs -o size=160k none disk";
     if (ran(place.folder.path(), "unshare -m sh -c '" + mount + "'").status != 0) {
@@ -195,7 +195,7 @@ TEST_CASE("set: on a small disk that is full") {
 }
 
 TEST_CASE("set: a folder closed to writing") {
-    const Place place;
+    const Kept place;
     REQUIRE(::chmod(place.folder.path().c_str(), 0555) == 0);
     const std::string as_nobody = ::geteuid() == 0 ? "setpriv --reuid=65534 --regid=65534 --clear-groups " : "";
     if (ran(place.folder.path(), as_nobody + "doorcard check h.toml").status > 1) {

@@ -77,6 +77,5 @@ TEST_CASE("key edits: refusals in the manner of the file") {
     CHECK(first_refusal(change("load:t", {{"va", "1\nx = 2"}})) == "unknown key \"x\" in [[load]]");
     CHECK(first_refusal(change("breaker:MAIN:5", {{"spaces", std::nullopt}})) == "[[breaker]] needs \"spaces\"");
     CHECK(first_refusal(change("reading:1", {})) == "there is no reading \"1\"");
-    CHECK(first_refusal({EntryEdit::Kind::add, "circuit:c", {}, Mentions::refuse}) ==
-          "there is a circuit \"c\" already");
+    CHECK(first_refusal({EntryEdit::Kind::add, "circuit:c", {}, Mentions::refuse}) == "circuit \"c\" is there already");
 }

@@ -86,6 +86,14 @@ TEST_CASE("lists: a blank or ditto row joins the breaker above that lacks poles"
           Lines{"MAIN:1 20 A 'Hall'", "MAIN:2+4 50 A 'Range'", "MAIN:3 20 A 'Bath'"});
 }
 
+TEST_CASE("lists: strokes, arrows and 'cont.' go on like a ditto") {
+    for (const char* mark : {"|", "||", "\u2193", "\u2502", "cont.", "CONT'D", "(continued)"}) {
+        CAPTURE(mark);
+        CHECK(breakers_of("1,Lift,30/3\n3," + std::string(mark) + ",\n5," + mark + ",\n7,Hall,20\n") ==
+              Lines{"MAIN:1+3+5 30 A 'Lift'", "MAIN:7 20 A 'Hall'"});
+    }
+}
+
 TEST_CASE("lists: a ditto below a breaker that is whole is a breaker of its own: two handles until somebody looks") {
     CHECK(breakers_of("2,Range,50\n4,\",\n6,do.,\"\n") ==
           Lines{"MAIN:2 50 A 'Range'", "MAIN:4 'Range'", "MAIN:6 'Range'"});
@@ -152,6 +160,22 @@ TEST_CASE("lists: a guard at an outlet is none of the breaker, and nothing said 
     CHECK_FALSE(list.survey().breakers[1].guards);
 }
 
+TEST_CASE("lists: a guard that is wanted, missing or doubted is none, wherever the list says so") {
+    for (const char* words : {"No GFCI", "Not AFCI", "needs GFCI", "AFCI required", "GFCI?", "non-AFCI", "w/o GFI",
+                              "GFI bad", "Sin GFCI", "add AFCI", "GFCI outlet"}) {
+        CAPTURE(words);
+        for (const char* row : {"1,Bath {},20,,", "1,Bath,20,{},", "1,Bath,20,,{}"}) {
+            std::string text = std::string("Ckt,Description,Amps,Type,Notes\n") + row + "\n";
+            text.replace(text.find("{}"), 2, words);
+            const Listed list = listed(text);
+            REQUIRE(list.survey().breakers.size() == 1);
+            CHECK_FALSE(list.survey().breakers[0].guards);
+            CHECK((list.breakers[0] + "\n").find(words) != std::string::npos);  // what was said is kept
+        }
+    }
+    CHECK(breakers_of("1,Nook GFCI,20\n") == Lines{"MAIN:1 20 A ground 'Nook GFCI'"});
+}
+
 TEST_CASE("lists: texts are old labels, circuits are claims of the old directory") {
     const Listed list = listed("1,Kitchen counter,20\n");
     REQUIRE(list.survey().circuits.size() == 1);
@@ -168,18 +192,42 @@ TEST_CASE("lists: wire, volt-amperes and watts; what has no key goes into the no
         "Ckt,Description,Wire,VA,kW,Room,Breaker colour\n1,Hall,12/2 Cu,\"1,200\",,East,black\n"
         "2,Heat,#10 AWG,,4.5,,\n4,Odd,two 12s,,,,\n6,,12,100,,,\n");
     const Survey& survey = list.survey();
-    CHECK(list.breakers ==
-          Lines{"MAIN:1 'Hall' (Room: East; Breaker colour: black)", "MAIN:2 'Heat'", "MAIN:4 'Odd' (Wire: two 12s)"});
+    CHECK(list.breakers == Lines{"MAIN:1 'Hall' (Room: East; Breaker colour: black)", "MAIN:2 'Heat'",
+                                 "MAIN:4 'Odd' (Wire: two 12s)", "MAIN:6"});
     CHECK(survey.circuits[0].wire->size == "12");
     CHECK(survey.circuits[0].wire->metal == Metal::copper);
     CHECK(survey.circuits[1].wire->size == "10");
     CHECK_FALSE(survey.circuits[1].wire->metal);
-    REQUIRE(survey.loads.size() == 2);
+    REQUIRE(survey.loads.size() == 3);
     CHECK(survey.loads[0].va == VoltAmperes(1200));
     CHECK(survey.loads[1].watts == Watts(4500));
     CHECK(survey.loads[0].circuit == "MAIN-1");
     CHECK(survey.loads[0].note == "all of the circuit together, as the old list says");
     CHECK(refused_of("Ckt,Description,VA\n1,Hall,lots\n").size() == 1);
+}
+
+TEST_CASE("lists: a load in a unit of its own, whatever the column says") {
+    const Survey survey = listed(
+                              "Ckt,Description,VA\n1,Range,8 kW\n2,Heater,4.5kVA\n3,Hall,1200 VA\n4,Den,\"1,500\"\n"
+                              "6,Bath,900W\n")
+                              .survey();
+    std::vector<double> volt_amperes;
+    for (const Load& load : survey.loads) volt_amperes.push_back(load.va->value);
+    CHECK(volt_amperes == std::vector<double>{8000, 4500, 1200, 1500, 900});
+    const Survey kilo = listed("Ckt,Description,kW\n1,Range,8\n2,Hall,800 W\n4,Lamp,0.125\n").survey();
+    CHECK(kilo.loads[0].watts == Watts(8000));
+    CHECK(kilo.loads[1].watts == Watts(800));
+    CHECK(kilo.loads[2].watts == Watts(125));
+    CHECK(refused_of("Ckt,Description,VA\n1,Hall,1.200\n2,Den,3 hp\n") ==
+          Lines{"l:2:8: \"1.200\" may be a thousand times more; write 1200, 1.2 kVA or 1.2 kW",
+                "l:3:7: \"3 hp\" is no figure; write volt-amperes or watts such as 1200"});
+}
+
+TEST_CASE("lists: a load without text and amperes is a breaker in use") {
+    const Listed list = listed("Ckt,Description,Amps,VA\n1,,,1200\n3,,,\n");
+    CHECK(list.breakers == Lines{"MAIN:1"});
+    REQUIRE(list.survey().loads.size() == 1);
+    CHECK(list.survey().loads[0].va == VoltAmperes(1200));
 }
 
 TEST_CASE("lists: all upper case, and apostrophes of a spreadsheet") {

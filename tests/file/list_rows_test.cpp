@@ -14,6 +14,21 @@ TEST_CASE("lists: plain lines") {
                 "MAIN:2+4 'Range'"});
 }
 
+TEST_CASE("lists: plain lines with spaces that are joined by words and marks between blanks") {
+    CHECK(
+        breakers_of("1 Hall\n8 & 10 A/C 30\n12 and 14 Dryer\n3 + 5 Well\n4 - 6 - Range\n16 y 18 Horno\n7 = Attic\n") ==
+        Lines{"MAIN:1 'Hall'", "MAIN:8+10 'A/C 30'", "MAIN:12+14 'Dryer'", "MAIN:3+5 'Well'", "MAIN:4+6 'Range'",
+              "MAIN:16+18 'Horno'", "MAIN:7 'Attic'"});
+    CHECK(breakers_of("10 2nd floor\n12 - 2nd floor\n14 / 2nd floor\n2 - 20 amp kitchen\n1 - 2 bedrooms\n") ==
+          Lines{"MAIN:10 '2nd floor'", "MAIN:12 '2nd floor'", "MAIN:14 '/ 2nd floor'", "MAIN:2 '20 amp kitchen'",
+                "MAIN:1 '2 bedrooms'"});
+}
+
+TEST_CASE("lists: one space or two, where only the surveyor can say") {
+    CHECK(refused_of("1 Hall\n3 - 5 Range\n7 Bath\n") ==
+          Lines{"l:2:1: \"3 - 5 Range\" is no space; write 5, 13a or 2,4"});
+}
+
 TEST_CASE("lists: a title above plain lines is left out, a line without a space between them is told") {
     CHECK(breakers_of("Main panel, cellar\nMay 2019\n1 Hall\n") == Lines{"MAIN:1 'Hall'"});
     CHECK(refused_of("1 Hall\nBath\n2 Attic\n") ==

@@ -13,9 +13,9 @@ const std::vector<std::string> words = {"Kitchen",   "Hall",        "Bath",  "Mi
 std::string numbered(const char* name, std::size_t number) { return name + std::to_string(number); }
 
 /// One thing of each kind, as it might be entered.
-class Thing {
+class Entered {
 public:
-    explicit Thing(Draw& draw) : draw_(draw) {}
+    explicit Entered(Draw& draw) : draw_(draw) {}
 
     Breaker breaker(const std::string& id, const std::string& panel, int first_space, int poles) {
         Breaker breaker;
@@ -184,6 +184,8 @@ private:
             source.kind = draw_.one_in(3) ? "generator" : "pv";
             source.through = draw_.of(breakers_).id;
             source.output_a = Amperes(draw_.number(8, 60));
+            if (draw_.one_in(10)) source.labelled = false;
+            if (draw_.one_in(6)) source.interlock = "none";
             if (draw_.one_in(2)) sources.push_back(source);
         }
         survey_.sources = Table<Source>(sources);
@@ -283,7 +285,7 @@ private:
     }
 
     Draw& draw_;
-    Thing thing_;
+    Entered thing_;
     Survey survey_;
     std::vector<Panel> panels_;
     std::vector<Breaker> breakers_;
@@ -297,7 +299,7 @@ Survey random_building(Draw& draw) { return Building(draw).make(); }
 
 Survey edited(const Survey& before, Draw& draw) {
     Survey survey = before;
-    Thing thing(draw);
+    Entered thing(draw);
     const auto any_circuit = [&] { return draw.of(before.circuits.rows()).id; };
     const auto any_breaker = [&] { return draw.of(before.breakers.rows()).id; };
     switch (draw.number(1, 20)) {
