@@ -137,6 +137,10 @@ std::optional<Finding> judge_motor_device(const Reckoned& all, std::size_t c, co
     Finding finding = size_finding(conductor, Severity::caution, conductor.device, allowed, all.book);
     finding.text = {tr("{0}: {1:.4g} A ahead of a motor of {2:.4g} A; {3:.4g} A at most"),
                     {conductor.name, conductor.device.value, motor.current.total().value, allowed.value}};
+    finding.remedy = {
+        tr("A device not above what the motor or its nameplate allows; look whether it can still start on "
+           "it. Lock out first."),
+        {}};
     finding.sources = {all.book.cite("nec-430-52")};
     return finding;
 }

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: MIT
 // What local rules change in findings, and that what is laxer than the code is told.
+#include <algorithm>
+
 #include "assess/lines_shown.hpp"
 #include "file/read_survey.hpp"
 #include "rules/amend.hpp"
@@ -79,4 +81,17 @@ TEST_CASE("editions: the same survey is judged by either, each citing its own") 
     CHECK(sources("NEC-2023").find("NEC 2023 210.23") != std::string::npos);
     CHECK(sources("NEC-2020").find("NEC 2020 210.23") != std::string::npos);
     CHECK(sources("NEC-2020").find("2023") == std::string::npos);
+}
+
+TEST_CASE("receptacle-rating: by 2020 one too large for its circuit, and no larger device is asked for") {
+    const std::string pair = house + branch("c", "1, 3", 15) +
+                             outlet("o", "c", "kind = \"receptacle\"\nconfig = \"6-20R\"") +
+                             outlet("p", "c", "kind = \"receptacle\"\nconfig = \"6-15R\"");
+    const Assessment by = judged(pair, "", "NEC-2020");
+    const auto told = std::ranges::find(by.findings, "receptacle-rating", &Finding::rule);
+    REQUIRE(told != by.findings.end());
+    CHECK(line_of(*told) == "outlet:o warning required 20 A, limit 15 A");
+    CHECK(said(told->remedy).find("never a larger device") != std::string::npos);
+    CHECK(said(told->remedy).find("smaller device") == std::string::npos);
+    CHECK(lines(judged(pair, ""), "receptacle-rating") == Lines{});  // 2023 asks for no less, and for no more
 }

@@ -122,6 +122,13 @@ TEST_CASE("wire-too-small: motors alone are judged by their wire, not by 240.4")
           Lines{"circuit:c warning required 30 A, limit 20 A"});  // not alone
 }
 
+TEST_CASE("wire-too-small: ahead of a motor no size is named for the wire") {
+    const auto finding =
+        only(wired(60, "12") + load("c", "amps = 14\nvolts = 240\nduty = \"motor\""), "wire-too-small");
+    CHECK(said(finding.remedy).find("for this wire") == std::string::npos);
+    CHECK(said(finding.remedy).starts_with("A device not above"));
+}
+
 TEST_CASE("wire-too-small: the device ahead of a motor, next size up") {
     CHECK(small(wired(35, "12") + motor(14)) == Lines{});  // 250 %: 35 A
     CHECK(small(wired(40, "12") + motor(14)) == Lines{"circuit:c caution required 40 A, limit 35 A"});
