@@ -220,9 +220,9 @@ bool says_spare(std::string_view text) {
 
 bool says_space(std::string_view text) {
     static const std::set<std::string_view> words = {
-        "space",         "spaces",     "blank",       "blanks",        "empty",          "open",   "empty space",
-        "blank space",   "open space", "spare space", "bussed space",  "prepared space", "filler", "espacio",
-        "espacio vacio", "vacio",      "en blanco",   "espacio libre", "no breaker"};
+        "space",       "spaces",        "blank",       "blanks",       "empty",          "empty space",
+        "blank space", "open space",    "spare space", "bussed space", "prepared space", "filler",
+        "espacio",     "espacio vacio", "vacio",       "en blanco",    "espacio libre",  "no breaker"};
     return words.contains(words_only(text));
 }
 

@@ -156,6 +156,7 @@ private:
 
     void paint_figures(const FaceRun& run, const ScheduleRow& row, const FacePlace& place, double first) {
         if (!row.entry.breaker) return;
+        first = std::max(first, cap_height(8) + 0.45);  // off the rule above
         const bool left = place.left;
         const auto& cells = content_.face.cells[left ? 0 : 1];
         const double y = place.y + first;
