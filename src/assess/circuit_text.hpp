@@ -13,7 +13,8 @@ struct Detail {
 };
 
 /// What the directory says of a circuit: its `purpose`, else composed from its outlets and loads (rooms, kinds, notable
-/// equipment), else, where the old directory alone tells of it, its breaker's old label. Empty where nothing is known. Nothing that ages (`keep_on`) goes in.
+/// equipment), else, where the old directory alone tells of it, its breaker's old label. Empty where nothing is known.
+/// Nothing that ages (`keep_on`) goes in.
 Message circuit_text(const Network&, std::size_t circuit, const Detail& = {});
 
 /// Texts of these circuits, each unlike the others: with room, floor or labels, in the end with a number. A `purpose`
