@@ -196,8 +196,7 @@ void run_one(const std::string& input, const ListOptions& options) {
     }
     const Network network = network_of(read->survey);
     static const RuleBook book = *built_in_book("NEC-2023");
-    demand(!assess(network, book).panels.empty() || read->survey.panels.empty(), "it is assessed",
-           input);
+    demand(!assess(network, book).panels.empty() || read->survey.panels.empty(), "it is assessed", input);
 }
 
 extern "C" void say_which(int signal) {
