@@ -114,8 +114,8 @@ TEST_CASE("correction list: place, figure, source, remedy and boxes, by panel") 
     CHECK(sheet.pages[1].title == "LP");
     const std::string words = words_on(sheet.pages[0]);
     for (const char* said :
-         {"DANGER", "MAIN 1 and MAIN 5 share", "40\u00A0A", "NEC 2023", "200.4(A)", "required", "Move one of them", "date",
-          "initials", "1 of 2", "NEC-2023", "Alder Row 9", "Not a permit.", "Off here is not proof of dead."})
+         {"DANGER", "MAIN 1 and MAIN 5 share", "40\u00A0A", "NEC 2023", "200.4(A)", "required", "Move one of them",
+          "date", "initials", "1 of 2", "NEC-2023", "Alder Row 9", "Not a permit.", "Off here is not proof of dead."})
         CHECK_MESSAGE(words.find(said) != std::string::npos, said << " in " << words);
     CHECK(boxes_to_tick(sheet.pages[0]) >= 2);
     check_texts(sheet);
