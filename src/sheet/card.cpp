@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include "sheet/card.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 
 #include "assess/circuit_text.hpp"
 #include "sheet/card_parts.hpp"
+#include "sheet/sheet_start.hpp"
 
 namespace doorcard {
 namespace {
@@ -83,7 +82,7 @@ private:
         Page page;
         page.paper = choice_.paper;
         page.of = network_.survey().panels[panel_].id;
-        page.title = plan.pages.size() == 1 ? page.of : fmt::format("{} {}/{}", page.of, number + 1, plan.pages.size());
+        page.title = page_title(page.of, number, plan.pages.size());
         page.table = table(plan, number);
         Drawing drawing(page);
         const CardContent card = content(plan, number);
@@ -138,11 +137,7 @@ Paper paper_for_cut(const Paper& cut) {
 
 Sheet card_sheet(const Network& network, const Assessment& assessment, const CardChoice& choice, const Words& words) {
     const Survey& survey = network.survey();
-    Sheet sheet;
-    sheet.title = words.say({tr("Panel directory, {0}"), {survey.heading.title.value_or(words(tr("untitled")))}});
-    sheet.author = survey.heading.surveyor.value_or("");
-    sheet.created = created_on(survey);
-    sheet.language = words.language();
+    Sheet sheet = begun_sheet(tr("Panel directory, {0}"), survey, words);
     for (std::size_t panel = 0; panel < survey.panels.size(); ++panel)
         if (is_chosen(choice.panels, survey.panels[panel].id))
             PanelCards(network, assessment, choice, words, panel).add_to(sheet);

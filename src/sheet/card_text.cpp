@@ -78,13 +78,7 @@ private:
         add(words_(tr("Off here is not proof of dead. Test before you touch.")));
         const std::string abbreviations = abbreviations_text(network_, directory_, words_);
         if (!abbreviations.empty()) add(abbreviations);
-        std::string last =
-            words_.say({tr("{0:.0f} of {1:.0f} traced"),
-                        {static_cast<double>(directory_.traced), static_cast<double>(directory_.in_use())}}) +
-            "   " + dated(survey_, words_);
-        if (survey_.heading.revision) last += "   " + words_.say({tr("revision {0}"), {*survey_.heading.revision}});
-        if (survey_.heading.surveyor) last += "   " + words_.say({tr("by {0}"), {*survey_.heading.surveyor}});
-        add(last);
+        add(traced_line(survey_, directory_, words_));
         lines_.emplace_back();
     }
 

@@ -10,6 +10,7 @@
 #include "sheet/panel_facts.hpp"
 #include "sheet/sheet_foot.hpp"
 #include "sheet/sheet_head.hpp"
+#include "sheet/sheet_start.hpp"
 
 namespace doorcard {
 namespace {
@@ -214,8 +215,7 @@ private:
 };
 
 void name_pages(std::vector<Page>& pages) {
-    for (std::size_t i = 0; i < pages.size(); ++i)
-        pages[i].title = pages.size() == 1 ? pages[i].of : fmt::format("{} {}/{}", pages[i].of, i + 1, pages.size());
+    for (std::size_t i = 0; i < pages.size(); ++i) pages[i].title = page_title(pages[i].of, i, pages.size());
 }
 
 }  // namespace
@@ -223,11 +223,7 @@ void name_pages(std::vector<Page>& pages) {
 Sheet correction_list(const Network& network, const Assessment& assessment, const CorrectionChoice& choice,
                       const Words& words) {
     const Survey& survey = network.survey();
-    Sheet sheet;
-    sheet.title = words.say({tr("Correction list, {0}"), {survey.heading.title.value_or(words(tr("untitled")))}});
-    sheet.author = survey.heading.surveyor.value_or("");
-    sheet.created = created_on(survey);
-    sheet.language = words.language();
+    Sheet sheet = begun_sheet(tr("Correction list, {0}"), survey, words);
     const std::vector<CorrectionPart> parts = parts_of(network, assessment);
     std::vector<CorrectionContent> contents;
     std::vector<std::pair<std::size_t, const CorrectionContent*>> owners;

@@ -79,6 +79,15 @@ std::string dated(const Survey& survey, const Words& words) {
     return date ? fmt::format("{:04}-{:02}-{:02}", date->year, date->month, date->day) : words(tr("undated"));
 }
 
+std::string traced_line(const Survey& survey, const PanelDirectory& directory, const Words& words) {
+    std::string line = words.say({tr("{0:.0f} of {1:.0f} traced"),
+                                  {static_cast<double>(directory.traced), static_cast<double>(directory.in_use())}}) +
+                       "   " + dated(survey, words);
+    if (survey.heading.revision) line += "   " + words.say({tr("revision {0}"), {*survey.heading.revision}});
+    if (survey.heading.surveyor) line += "   " + words.say({tr("by {0}"), {*survey.heading.surveyor}});
+    return line;
+}
+
 std::string rating_text(const Breaker& breaker) {
     return breaker.amps ? fmt::format("{:g}", breaker.amps->value) : "–";
 }
@@ -224,12 +233,6 @@ std::string fed_text(const Network& network, const PanelDirectory& directory, co
                 parts.emplace_back(
                     Message{tr("{0} at {1}"), {network.survey().panels[fed].id, name_of(row.positions)}});
     return words.say(and_list(std::move(parts)));
-}
-
-std::string created_on(const Survey& survey) {
-    const auto& date = survey.heading.date;
-    if (!date) return "2000-01-01T00:00:00Z";
-    return fmt::format("{:04}-{:02}-{:02}T00:00:00Z", date->year, date->month, date->day);
 }
 
 bool is_chosen(const std::vector<std::string>& panels, const std::string& panel) {

@@ -7,7 +7,9 @@ namespace doorcard {
 
 // Printed facts of a panel that several sheets share.
 std::string dated(const Survey&, const Words&);  ///< "2026-05-14" or 'undated'
-std::string rating_text(const Breaker&);         ///< "20", "12.5", a dash where not known
+/// "12 of 16 traced   2026-05-14   revision 2   by rk"
+std::string traced_line(const Survey&, const PanelDirectory&, const Words&);
+std::string rating_text(const Breaker&);  ///< "20", "12.5", a dash where not known
 std::string system_text(const Network&, std::size_t panel, const Words&);
 std::string fed_from_text(const Network&, std::size_t panel, const Words&);
 std::string main_caption(const Panel&, const Words&);
@@ -29,8 +31,6 @@ std::vector<PanelSource> further_sources(const Network&, std::size_t panel);
 std::string further_text(const Network&, std::size_t panel, const std::vector<PanelSource>&, const Words&);
 /// "SHOP at 17+19": the panels that its feeders feed.
 std::string fed_text(const Network&, const PanelDirectory&, const Words&);
-/// The date of a sheet's file, RFC 3339: the survey's, else a fixed one.
-std::string created_on(const Survey&);
 /// Named in the list, or the list is empty.
 bool is_chosen(const std::vector<std::string>& panels, const std::string& panel);
 

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "sheet/schedule.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <numeric>
 
@@ -10,6 +8,7 @@
 #include "sheet/schedule_parts.hpp"
 #include "sheet/schedule_words.hpp"
 #include "sheet/sheet_foot.hpp"
+#include "sheet/sheet_start.hpp"
 
 namespace doorcard {
 namespace {
@@ -120,7 +119,7 @@ private:
             Page& made = sheet.pages[first + i];
             Drawing drawing(made);
             draw_schedule_foot(drawing, content_of(i, pages), lower_end() - foot_part);
-            made.title = pages == 1 ? made.of : fmt::format("{} {}/{}", made.of, i + 1, pages);
+            made.title = page_title(made.of, i, pages);
         }
     }
 
@@ -168,11 +167,7 @@ private:
 Sheet schedule_sheet(const Network& network, const std::vector<PanelSchedule>& schedules, const ScheduleChoice& choice,
                      const Words& words) {
     const Survey& survey = network.survey();
-    Sheet sheet;
-    sheet.title = words.say({tr("Panel schedule, {0}"), {survey.heading.title.value_or(words(tr("untitled")))}});
-    sheet.author = survey.heading.surveyor.value_or("");
-    sheet.created = created_on(survey);
-    sheet.language = words.language();
+    Sheet sheet = begun_sheet(tr("Panel schedule, {0}"), survey, words);
     for (const PanelSchedule& schedule : schedules)
         if (is_chosen(choice.panels, survey.panels[schedule.panel].id))
             PanelSheets(network, schedule, choice, words).add_to(sheet);

@@ -99,13 +99,7 @@ private:
         block(tr("Not known, assumed"), open_lines(network_, schedule_, words_));
         add(words_(tr("Not a permit. Local code and the authority having jurisdiction decide.")));
         add(words_(tr("Off here is not proof of dead. Test before you touch.")));
-        std::string last = words_.say({tr("{0:.0f} of {1:.0f} traced"),
-                                       {static_cast<double>(schedule_.directory.traced),
-                                        static_cast<double>(schedule_.directory.in_use())}}) +
-                           "   " + dated(survey_, words_);
-        if (survey_.heading.revision) last += "   " + words_.say({tr("revision {0}"), {*survey_.heading.revision}});
-        if (survey_.heading.surveyor) last += "   " + words_.say({tr("by {0}"), {*survey_.heading.surveyor}});
-        add(last);
+        add(traced_line(survey_, schedule_.directory, words_));
         lines_.emplace_back();
     }
 
