@@ -8,19 +8,16 @@
 #include <csignal>
 #include <cstdio>
 #include <cstdlib>
-#include <filesystem>
-#include <fstream>
-#include <iterator>
 #include <random>
 
 #include "assess/assessment.hpp"
 #include "file/read_list.hpp"
 #include "file/read_survey.hpp"
+#include "fuzz/seeds.hpp"
 
 namespace {
 
 using namespace doorcard;
-using Texts = std::vector<std::string>;
 constexpr unsigned most_seconds_an_input = 20;
 long current = 0;
 
@@ -28,17 +25,6 @@ void demand(bool holds, const char* what, const std::string& input) {
     if (holds) return;
     std::fprintf(stderr, "fuzz_list: input %ld: broken: %s\n%s\n", current, what, input.c_str());
     std::abort();
-}
-
-Texts seeds_in(const std::filesystem::path& folder) {
-    std::vector<std::filesystem::path> paths(std::filesystem::directory_iterator(folder), {});
-    std::ranges::sort(paths);
-    Texts texts;
-    for (const auto& path : paths) {
-        std::ifstream file(path, std::ios::binary);
-        texts.emplace_back(std::istreambuf_iterator<char>(file), std::istreambuf_iterator<char>());
-    }
-    return texts;
 }
 
 /// Cells and pieces that lists have, and some that they should not.

@@ -11,18 +11,16 @@
 #include <cstdint>
 #include <cstdio>
 #include <cstdlib>
-#include <filesystem>
-#include <fstream>
-#include <iterator>
 #include <random>
 #include <string>
 #include <vector>
+
+#include "fuzz/seeds.hpp"
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size);
 
 namespace {
 
-using Texts = std::vector<std::string>;
 constexpr unsigned most_seconds_an_input = 20;
 volatile std::sig_atomic_t current = 0;
 
@@ -31,17 +29,6 @@ extern "C" void say_which(int signal) {
                  signal == SIGALRM ? "takes too long" : "crashed");
     std::signal(signal, SIG_DFL);
     std::raise(signal == SIGALRM ? SIGABRT : signal);
-}
-
-Texts seeds_in(const std::filesystem::path& folder) {
-    std::vector<std::filesystem::path> paths(std::filesystem::directory_iterator(folder), {});
-    std::ranges::sort(paths);
-    Texts texts;
-    for (const auto& path : paths) {
-        std::ifstream file(path, std::ios::binary);
-        texts.emplace_back(std::istreambuf_iterator<char>(file), std::istreambuf_iterator<char>());
-    }
-    return texts;
 }
 
 const Texts& odd_words() {
