@@ -36,12 +36,7 @@ int run_command(int argc, char** argv) {
         ->check(CLI::IsMember({"en", "es"}))
         ->option_text("en|es");
     doorcard::Run run;
-    doorcard::add_new_command(app, run);
-    doorcard::add_check_command(app, run);
-    doorcard::add_card_command(app, run);
-    doorcard::add_set_command(app, run);
-    doorcard::add_find_command(app, run);
-    doorcard::add_schedule_command(app, run);
+    doorcard::add_commands(app, run);
     try {
         app.parse(argc, argv);
     } catch (const CLI::ParseError& error) {
