@@ -67,6 +67,7 @@ Assessment assess(const Network& network, const RuleBook& book, const KnownTotal
     assessment.rules = rules_used(book);
     assessment.joints = std::move(all.joints);
     assessment.panel_totals = std::move(all.panel_totals);
+    assessment.is_tree = all.is_tree;
     return assessment;
 }
 

@@ -97,6 +97,7 @@ struct Assessment {
     // What a new assessment after an edit builds on.
     std::vector<std::size_t> assumed_up_to;  ///< by panel, and of no panel: where its defaults end in `assumed`
     std::vector<PanelTotals> panel_totals;   ///< by panel
+    bool is_tree = false;                    ///< no load comes to a panel by two ways
 };
 
 /// The order of findings: by severity, then panel, space, rule.

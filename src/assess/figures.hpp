@@ -18,6 +18,7 @@ struct Reckoned {
     std::vector<Measured> measured{};           ///< by circuit
     std::vector<Measured> measured_breakers{};  ///< by breaker: its own readings
     std::vector<PanelTotals> panel_totals{};    ///< by panel: its own loads and all downstream
+    bool is_tree = false;                       ///< no load comes to a panel by two ways
     std::vector<LegSums> feeder_sums{};         ///< by panel: the currents in its feeding conductors
     std::vector<Measured> measured_feeders{};   ///< by panel
     std::vector<LoadFigures> circuits{};        ///< by circuit

@@ -221,14 +221,11 @@ FindPlace load_place(const Network& network, std::size_t load) {
 }
 
 FindPlace panel_place(const Network& network, std::size_t panel) {
-    const Panel& thing = network.survey().panels[panel];
     FindPlace place;
     PlaceBuilder(network, place).add_panel(panel);
     place.match.panel = panel;
     place.match.sure = {tr("a panel"), {}};
-    for (const std::string& id : thing.fed_by) {
-        const std::size_t feeder = network.survey().breakers.position(id);
-        if (feeder == network.survey().breakers.size()) continue;
+    for (const std::size_t feeder : network.breakers_feeding(panel)) {
         if (place.match.breaker) {
             place.match.also_fed_by.push_back(feeder);
             continue;

@@ -117,7 +117,7 @@ void judge_circuit(const Reckoned& all, std::size_t c, std::vector<Finding>& fin
 /// Feeders from a breaker; what a source or a transformer feeds is bonded by other rules (250.102).
 void judge_feeder(const Reckoned& all, std::size_t p, std::vector<Finding>& findings) {
     const Panel& panel = all.network.survey().panels[p];
-    const auto device = largest_rating(all.network, feeding_breakers(all.network, p));
+    const auto device = largest_rating(all.network, all.network.breakers_feeding(p));
     if (!panel.feeder || !panel.feeder->ground_size || panel.transformer || !device) return;
     judge_ground({address_of(all.network, {ThingKind::panel, p}),
                   {tr("Feeder of {0}"), {panel.id}},

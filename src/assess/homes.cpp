@@ -60,8 +60,6 @@ void Homes::follow(const Survey& after, const ThingChanges& changes) {
                    to_settle(outlets_, changes.outlets, touched), to_settle(loads_, changes.loads, touched)});
 }
 
-std::size_t Homes::panel_named(const Survey& survey, const std::string& id) const { return survey.panels.position(id); }
-
 std::size_t Homes::of_first(const Survey& survey, const Ids& breakers) const {
     for (const std::string& id : breakers)
         if (const std::size_t b = survey.breakers.position(id); b < breakers_.size()) return breakers_[b];
@@ -71,7 +69,7 @@ std::size_t Homes::of_first(const Survey& survey, const Ids& breakers) const {
 /// Each kind after those that it names.
 void Homes::settle(const Survey& survey, const std::array<Flags, 4>& anew) {
     for (std::size_t b = 0; b < breakers_.size(); ++b)
-        if (anew[0][b]) breakers_[b] = panel_named(survey, survey.breakers[b].panel);
+        if (anew[0][b]) breakers_[b] = survey.panels.position(survey.breakers[b].panel);
     for (std::size_t c = 0; c < circuits_.size(); ++c)
         if (anew[1][c]) circuits_[c] = of_first(survey, survey.circuits[c].breakers);
     Flags unsettled = anew[2];
@@ -81,7 +79,7 @@ void Homes::settle(const Survey& survey, const std::array<Flags, 4>& anew) {
         const Load& load = survey.loads[l];
         loads_[l] = load.outlet    ? of(survey, {ThingKind::outlet, *load.outlet, ""})
                     : load.circuit ? of(survey, {ThingKind::circuit, *load.circuit, ""})
-                    : load.panel   ? panel_named(survey, *load.panel)
+                    : load.panel   ? survey.panels.position(*load.panel)
                                    : nowhere_;
     }
     for (std::size_t b = 0; b < breakers_.size(); ++b)
@@ -170,7 +168,7 @@ std::size_t Homes::of(const Survey& survey, const Address& of) const {
     };
     switch (of.kind) {
         case ThingKind::panel:
-            return panel_named(survey, of.id);
+            return survey.panels.position(of.id);
         case ThingKind::breaker:
             return home(survey.breakers, breakers_);
         case ThingKind::circuit:

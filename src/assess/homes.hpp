@@ -39,7 +39,6 @@ private:
     using Homed = std::vector<std::size_t>;  // by position
     using Named = std::unordered_map<std::string, std::size_t>;
 
-    std::size_t panel_named(const Survey&, const std::string& id) const;
     std::size_t of_first(const Survey&, const Ids& breakers) const;
     void settle(const Survey&, const std::array<std::vector<bool>, 4>& anew);
     void settle_outlet(const Survey&, std::size_t at, std::vector<bool>& unsettled);

@@ -21,19 +21,10 @@ Measured readings_of_hots(const Reckoned& all, ThingKind kind, const std::string
     return found;
 }
 
-/// Breakers that feed this panel, as positions.
-std::vector<std::size_t> feeding_breakers(const Network& network, std::size_t panel) {
-    std::vector<std::size_t> found;
-    for (const std::string& feed : network.survey().panels[panel].fed_by)
-        if (const std::size_t b = network.survey().breakers.position(feed); b < network.survey().breakers.size())
-            found.push_back(b);
-    return found;
-}
-
 /// Feeding breakers that feed this panel alone, so that their readings are the panel's; none across a transformer.
 std::vector<std::size_t> breakers_that_speak_for(const Network& network, std::size_t panel) {
     if (network.survey().panels[panel].transformer) return {};
-    std::vector<std::size_t> found = feeding_breakers(network, panel);
+    std::vector<std::size_t> found = network.breakers_feeding(panel);
     std::erase_if(
         found, [&](std::size_t b) { return network.panels_fed_by(b).size() != 1 || !network.circuits_on(b).empty(); });
     return found;
@@ -117,7 +108,7 @@ LoadFigures feeder_figures(const Reckoned& all, std::size_t p, const PanelSums& 
                            LegSums& sums) {
     const Network& network = all.network;
     const Panel& panel = network.survey().panels[p];
-    const std::vector<std::size_t> breakers = feeding_breakers(network, p);
+    const std::vector<std::size_t>& breakers = network.breakers_feeding(p);
     const FeedingSide side = feeding_side(network, p, breakers);
     sums = feeder_sums(all, p, panels, side);
     LoadFigures figures;
@@ -143,7 +134,7 @@ Measured measured_feeder(const Reckoned& all, std::size_t p) {
     Measured found;
     if (!network.survey().panels[p].transformer)
         found = readings_of_hots(all, ThingKind::panel, network.survey().panels[p].id);
-    for (const std::size_t b : feeding_breakers(network, p))
+    for (const std::size_t b : network.breakers_feeding(p))
         if (network.panels_fed_by(b).size() == 1) found.take(all.measured_breakers[b]);
     return found;
 }
@@ -160,6 +151,7 @@ void reckon_panels(Reckoned& all, const KnownTotals& known) {
         all.feeders.push_back(feeder_figures(all, p, sums, all.measured_feeders.back(), in_feeder));
         all.feeder_sums.push_back(in_feeder);
     }
+    all.is_tree = sums.is_tree();
     all.panel_totals = std::move(sums).take_totals();
 }
 

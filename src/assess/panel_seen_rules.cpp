@@ -74,9 +74,8 @@ bool is_derived(const Network& network, std::size_t p) {
     const Survey& survey = network.survey();
     const Panel& panel = survey.panels[p];
     if (panel.transformer) return true;
-    return panel.system && std::ranges::any_of(panel.fed_by, [&](const std::string& id) {
-               const std::size_t b = survey.breakers.position(id);
-               if (b >= survey.breakers.size() || network.panel_of(b) >= survey.panels.size()) return false;
+    return panel.system && std::ranges::any_of(network.breakers_feeding(p), [&](std::size_t b) {
+               if (network.panel_of(b) >= survey.panels.size()) return false;
                const auto above = network.supply(network.panel_of(b)).system;
                return above && facts(*above).to_neutral.value != facts(*panel.system).to_neutral.value;
            });

@@ -63,19 +63,6 @@ bool stands_at(const PanelSupply& supply, char leg) { return supply.has(leg) && 
 
 bool same_direction(Phasor a, Phasor b) { return std::abs(a - b) < 1e-12; }
 
-}  // namespace
-
-std::vector<std::size_t> panels_above(const Network& network, std::size_t panel) {
-    std::vector<std::size_t> above;
-    for (const std::string& feed : network.survey().panels[panel].fed_by) {
-        const std::size_t b = network.survey().breakers.position(feed);
-        if (b >= network.survey().breakers.size()) continue;
-        const std::size_t p = network.panel_of(b);
-        if (p < network.survey().panels.size() && std::ranges::find(above, p) == above.end()) above.push_back(p);
-    }
-    return above;
-}
-
 bool is_tree(const Network& network) {
     const Survey& survey = network.survey();
     for (std::size_t p = 0; p < survey.panels.size(); ++p)
@@ -91,6 +78,17 @@ bool is_tree(const Network& network) {
         if (panels_of(network, breakers).size() > 1) return false;
     }
     return true;
+}
+
+}  // namespace
+
+std::vector<std::size_t> panels_above(const Network& network, std::size_t panel) {
+    std::vector<std::size_t> above;
+    for (const std::size_t b : network.breakers_feeding(panel)) {
+        const std::size_t p = network.panel_of(b);
+        if (p < network.survey().panels.size() && std::ranges::find(above, p) == above.end()) above.push_back(p);
+    }
+    return above;
 }
 
 bool stands_alike(const PanelSupply& below, const PanelSupply& above) {
@@ -118,8 +116,8 @@ public:
           book_(book),
           placed_(placed),
           loads_(network.survey().panels.size()),
-          alike_below_(loads_.size()),
-          tree_(is_tree(network)) {
+          alike_below_(loads_.size()) {
+        result_.is_tree_ = is_tree(network);
         result_.totals_.resize(loads_.size());
         gather_own();
         const auto& order = network.panels_from_the_top();
@@ -168,7 +166,7 @@ private:
         for (const std::size_t above : panels_above(network_, panel)) {
             if (network_.survey().panels[panel].transformer)
                 pass_through_transformer(panel, above);
-            else if (tree_ && stands_alike(network_.supply(panel), network_.supply(above)))
+            else if (result_.is_tree_ && stands_alike(network_.supply(panel), network_.supply(above)))
                 alike_below_[above].push_back(panel);
             else
                 pass_loads(panel, above);
@@ -183,11 +181,8 @@ private:
 
     /// The first of the feeding breakers that hang in the panel above.
     std::size_t breaker_in(std::size_t panel, std::size_t above) const {
-        for (const std::string& feed : network_.survey().panels[panel].fed_by) {
-            const std::size_t b = network_.survey().breakers.position(feed);
-            if (b < network_.survey().breakers.size() && network_.panel_of(b) == above) return b;
-        }
-        return network_.survey().breakers.size();
+        return *std::ranges::find_if(network_.breakers_feeding(panel),
+                                     [&](std::size_t b) { return network_.panel_of(b) == above; });
     }
 
     void pass_through_transformer(std::size_t panel, std::size_t above) {
@@ -212,7 +207,6 @@ private:
     const PlacedLoads& placed_;
     std::vector<PanelLoads> loads_;                      // by panel: own, and from below one by one
     std::vector<std::vector<std::size_t>> alike_below_;  // by panel: panels whose sums hold here too
-    bool tree_;
 };
 
 PanelSums::PanelSums(const Network& network, const RuleBook& book, const PlacedLoads& placed,

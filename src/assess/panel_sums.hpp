@@ -28,16 +28,16 @@ public:
     /// What a transformer's panel asks of its feeding poles; null where there is no transformer, or nothing known
     /// behind it.
     const LoadCurrent* asked_of_primary(std::size_t panel) const;
+    /// Every panel hangs on one panel at most and every load in one panel: no load comes by two ways.
+    bool is_tree() const { return is_tree_; }
     std::vector<PanelTotals> take_totals() && { return std::move(totals_); }
 
 private:
     friend class PanelSummer;
     std::vector<PanelTotals> totals_;
     std::map<std::size_t, LoadCurrent> primary_;
+    bool is_tree_ = false;
 };
-
-/// True where every panel hangs on one panel at most and every load in one panel: then no load comes by two ways.
-bool is_tree(const Network&);
 
 /// The panels that the breakers feeding a panel hang in, each once.
 std::vector<std::size_t> panels_above(const Network&, std::size_t panel);

@@ -289,12 +289,12 @@ private:
 
 /// True where the sums of the panels that are only known by their totals hold above them.
 bool totals_hold(const Part& part, const Network& network) {
-    return is_tree(network) && std::ranges::all_of(part.known, [&](const auto& known) {
-               if (network.survey().panels[known.first].transformer) return true;
-               return std::ranges::all_of(panels_above(network, known.first), [&](std::size_t above) {
-                   return stands_alike(network.supply(known.first), network.supply(above));
-               });
-           });
+    return std::ranges::all_of(part.known, [&](const auto& known) {
+        if (network.survey().panels[known.first].transformer) return true;
+        return std::ranges::all_of(panels_above(network, known.first), [&](std::size_t above) {
+            return stands_alike(network.supply(known.first), network.supply(above));
+        });
+    });
 }
 
 /// A panel whose feeders above now lose another share: all below it is reached too.
@@ -312,13 +312,12 @@ bool reach_further_down(Reach& reach, const Part& part, const Assessment& anew, 
 }  // namespace
 
 Assessed assess_all(const Survey& survey, const RuleBook& book) {
-    const Network network = network_of(survey);
-    return {survey, Homes(survey), assess(network, book), is_tree(network), survey.panels.size()};
+    return {survey, Homes(survey), assess(network_of(survey), book), survey.panels.size()};
 }
 
 Assessed reassess(Assessed before, const Survey& after, const RuleBook& book) {
-    if (!before.is_tree || dwellings_need_all(after) || dwellings_need_all(before.survey) || sources_need_all(after) ||
-        !same_frame(before.survey, after) || !same_feeds(before.survey, after))
+    if (!before.assessment.is_tree || dwellings_need_all(after) || dwellings_need_all(before.survey) ||
+        sources_need_all(after) || !same_frame(before.survey, after) || !same_feeds(before.survey, after))
         return assess_all(after, book);
     const ThingChanges changes(before.survey, after);
     Homes homes = before.homes;
@@ -330,13 +329,14 @@ Assessed reassess(Assessed before, const Survey& after, const RuleBook& book) {
         const Network network = network_of(part.survey);
         if (!totals_hold(part, network)) return assess_all(after, book);
         Assessment anew = assess(network, book, part.known);
+        if (!anew.is_tree) return assess_all(after, book);
         if (reach_further_down(reach, part, anew, before.assessment)) {
             reach.close();
             continue;
         }
         Splice splice(before.survey, before.homes, after, homes, reach.chosen(), part);
         if (!splice.into(before.assessment, std::move(anew))) return assess_all(after, book);
-        return {after, std::move(homes), std::move(before.assessment), true, part.panels.size() - part.known.size()};
+        return {after, std::move(homes), std::move(before.assessment), part.panels.size() - part.known.size()};
     }
 }
 

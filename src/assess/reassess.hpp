@@ -10,7 +10,6 @@ struct Assessed {
     Survey survey;
     Homes homes;
     Assessment assessment;
-    bool is_tree = false;         ///< no load comes to a panel by two ways
     std::size_t panels_anew = 0;  ///< panels that were looked at for it
 };
 

@@ -85,18 +85,10 @@ std::vector<Citation> sources_of(const RuleBook& book, std::initializer_list<con
     return sources;
 }
 
-std::vector<std::size_t> feeding_breakers(const Network& network, std::size_t p) {
-    std::vector<std::size_t> feeding;
-    for (const std::string& feed : network.survey().panels[p].fed_by)
-        if (const std::size_t b = network.survey().breakers.position(feed); b < network.survey().breakers.size())
-            feeding.push_back(b);
-    return feeding;
-}
-
 std::optional<Amperes> protecting_device(const Reckoned& all, std::size_t p) {
     const Panel& panel = all.network.survey().panels[p];
     if (panel.main == MainKind::split_bus) return std::nullopt;
-    const std::vector<std::size_t> feeding = feeding_breakers(all.network, p);
+    const std::vector<std::size_t>& feeding = all.network.breakers_feeding(p);
     std::optional<Amperes> device = panel.main == MainKind::lugs ? std::nullopt : panel.main_a;
     const bool all_from_breakers = feeding.size() == panel.fed_by.size();
     const auto ahead = all_from_breakers && !panel.transformer ? largest_rating(all.network, feeding) : std::nullopt;

@@ -46,8 +46,6 @@ int receptacles_at(const Outlet&, const RuleBook&);
 /// The citations of these tables, figures and rules, each once: what findings rest on that use several figures.
 std::vector<Citation> sources_of(const RuleBook&, std::initializer_list<const char*> ids);
 
-/// Breakers that feed a panel; sources are none.
-std::vector<std::size_t> feeding_breakers(const Network&, std::size_t panel);
 /// The device that protects the bus: the smaller of the main and the feeding breaker; nullopt where neither is known,
 /// or where the panel is of the split-bus kind, which has several mains by design (408.36).
 std::optional<Amperes> protecting_device(const Reckoned&, std::size_t panel);

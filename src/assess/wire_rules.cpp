@@ -228,9 +228,7 @@ bool is_main_feeder(const Network& network, std::size_t p) {
     const Survey& survey = network.survey();
     const auto system = network.supply(p).system;
     if (system != System::split_120_240 && system != System::network_120_208) return false;
-    const bool from_breaker = std::ranges::any_of(
-        survey.panels[p].fed_by, [&](const std::string& feed) { return survey.breakers.contains(feed); });
-    if (!from_breaker) return !network.in_occupancy(p);
+    if (network.breakers_feeding(p).empty()) return !network.in_occupancy(p);
     return std::ranges::any_of(survey.dwellings, [&](const Dwelling& dwelling) {
         if (!dwelling.panels) return false;
         const bool named = std::ranges::find(*dwelling.panels, survey.panels[p].id) != dwelling.panels->end();
@@ -254,7 +252,7 @@ bool dwelling_feeder_passes(const Conductor& conductor, Amperes amps, const Rule
 void judge_feeder(const Reckoned& all, std::size_t p, std::vector<Finding>& findings) {
     const Panel& panel = all.network.survey().panels[p];
     if (!panel.feeder || !panel.feeder->size || !panel.feeder->metal || panel.transformer) return;
-    const auto ahead = largest_rating(all.network, feeding_breakers(all.network, p));
+    const auto ahead = largest_rating(all.network, all.network.breakers_feeding(p));
     const auto device = ahead ? ahead : panel.main_a;
     if (!device) return;
     const Conductor conductor{address_of(all.network, {ThingKind::panel, p}),

@@ -49,9 +49,10 @@ private:
             body_->panel_of.push_back(survey_.panels.position(survey_.breakers[b].panel));
             if (body_->panel_of[b] < survey_.panels.size()) body_->breakers_in[body_->panel_of[b]].push_back(b);
         }
-        for (std::size_t p = 0; p < survey_.panels.size(); ++p)
-            for (const std::size_t b : positions_of(survey_.panels[p].fed_by, survey_.breakers))
-                body_->panels_fed_by[b].push_back(p);
+        for (std::size_t p = 0; p < survey_.panels.size(); ++p) {
+            body_->breakers_feeding.push_back(positions_of(survey_.panels[p].fed_by, survey_.breakers));
+            for (const std::size_t b : body_->breakers_feeding[p]) body_->panels_fed_by[b].push_back(p);
+        }
     }
 
     void place_circuits() {
@@ -219,7 +220,7 @@ private:
         const Panel& panel = body_->survey.panels[p];
         for (const std::size_t s : positions_of(panel.fed_by, survey_.sources))
             feed({ThingKind::source, s}, {ThingKind::panel, p}, &panel.feeder);
-        for (const std::size_t b : positions_of(panel.fed_by, survey_.breakers))
+        for (const std::size_t b : body_->breakers_feeding[p])
             feed({ThingKind::breaker, b}, {ThingKind::panel, p}, &panel.feeder);
     }
 
@@ -264,7 +265,7 @@ private:
                 body_->in_occupancy[p] = true;
         }
         for (const std::size_t p : body_->panels_from_the_top)
-            for (const std::size_t b : positions_of(survey_.panels[p].fed_by, survey_.breakers))
+            for (const std::size_t b : body_->breakers_feeding[p])
                 if (body_->panel_of[b] < survey_.panels.size() && body_->in_occupancy[body_->panel_of[b]])
                     body_->in_occupancy[p] = true;
     }

@@ -44,6 +44,7 @@ const Positions& Network::circuits_at(std::size_t outlet) const { return body_->
 const Positions& Network::loads_at(std::size_t outlet) const { return body_->loads_at[outlet]; }
 const Positions& Network::loads_on(std::size_t circuit) const { return body_->loads_on[circuit]; }
 const Positions& Network::panels_fed_by(std::size_t breaker) const { return body_->panels_fed_by[breaker]; }
+const Positions& Network::breakers_feeding(std::size_t panel) const { return body_->breakers_feeding[panel]; }
 const std::vector<SharedNeutral>& Network::neutrals() const { return body_->neutrals; }
 bool Network::in_occupancy(std::size_t panel) const { return body_->in_occupancy[panel]; }
 const Positions& Network::opened_with(std::size_t breaker) const { return body_->opened_with[breaker]; }

@@ -77,6 +77,7 @@ public:
     const std::vector<std::size_t>& loads_at(std::size_t outlet) const;
     const std::vector<std::size_t>& loads_on(std::size_t circuit) const;  ///< through outlets or set straight on it
     const std::vector<std::size_t>& panels_fed_by(std::size_t breaker) const;
+    const std::vector<std::size_t>& breakers_feeding(std::size_t panel) const;  ///< in the order of its `fed_by`
     const std::vector<SharedNeutral>& neutrals() const;
     /// True where an `[[occupancy]]` covers the panel: its own, one that feeds it, or the whole premises.
     bool in_occupancy(std::size_t panel) const;

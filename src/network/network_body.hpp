@@ -16,6 +16,7 @@ struct Network::Body {
     Positions panel_of;                               // by breaker; panels.size() where there is none
     std::vector<Positions> breakers_in;               // by panel
     std::vector<Positions> panels_fed_by;             // by breaker
+    std::vector<Positions> breakers_feeding;          // by panel
     std::vector<Positions> breakers_of, circuits_on;  // by circuit; by breaker
     std::vector<Positions> circuits_at, outlets_on;   // by outlet; by circuit
     std::vector<Positions> loads_at, loads_on;        // by outlet; by circuit
