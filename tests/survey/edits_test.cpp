@@ -95,6 +95,21 @@ std::string refusal(const Edit& edit) {
 
 TEST_CASE("edits: the house keeps the laws") { CHECK(kept_laws(house())); }
 
+TEST_CASE("edits: a step that adds something says what") {
+    const auto added = [](const Edit& edit) { return edit.name.parts; };
+    const auto with_id = [](auto thing) {
+        thing.id = "kitchen";
+        return thing;
+    };
+    const std::vector<Message::Part> kitchen = {std::string("kitchen")};
+    CHECK(added(add_circuit(with_id(Circuit{}))) == kitchen);
+    CHECK(added(add_load(with_id(Load{}))) == kitchen);
+    CHECK(added(add_outlet(with_id(Outlet{}))) == kitchen);
+    CHECK(added(add_panel(with_id(Panel{}))) == kitchen);
+    CHECK(added(add_room(with_id(Room{}))) == kitchen);
+    CHECK(added(add_source(with_id(Source{}))) == kitchen);
+}
+
 TEST_CASE("edits: a breaker that moves takes every place along that names it") {
     const Survey moved = after(move_breaker("M:1", {"M", {7}, {}}));
     CHECK(moved.breakers[0].id == "M:7");

@@ -104,7 +104,7 @@ Edit add_breaker(Breaker breaker) {
             }};
 }
 
-Edit change_breaker(Breaker breaker) {
+Edit change_breaker(const Breaker& breaker) {
     std::string id = breaker.id;
     Message name{tr("change breaker {0}"), {id}};
     return change_thing<Breaker>(std::move(name), &Survey::breakers, std::move(id), [=](Breaker& it) {
@@ -115,7 +115,7 @@ Edit change_breaker(Breaker breaker) {
     });
 }
 
-Edit move_breaker(std::string id, BreakerPlace to) {
+Edit move_breaker(const std::string& id, const BreakerPlace& to) {
     Message name{tr("move breaker {0} to {1}"), {id, spaces_words(to.spaces)}};
     return {std::move(name), [=](Survey survey) { return moved(std::move(survey), id, to); }};
 }
@@ -206,7 +206,7 @@ Edit put_in_use(std::string id) {
     });
 }
 
-Edit switch_off(std::string id, std::string why) {
+Edit switch_off(std::string id, const std::string& why) {
     Message name{tr("note breaker {0} as off"), {id}};
     return change_thing<Breaker>(std::move(name), &Survey::breakers, std::move(id), [=](Breaker& it) {
         it.state = BreakerState::off;

@@ -16,10 +16,10 @@ BreakerPlace place_of(const Breaker&);
 /// Without a given id it is named by its place. Spaces that were noted as empty no longer are.
 Edit add_breaker(Breaker);
 /// Everything of it may be changed but its id and its place.
-Edit change_breaker(Breaker);
+Edit change_breaker(const Breaker&);
 /// Another place. A default id follows, and with it, in the same step, every place that names it; legs follow the new
 /// spaces, so that legs that were written down for the old ones are dropped. Refused where another breaker sits there.
-Edit move_breaker(std::string id, BreakerPlace to);
+Edit move_breaker(const std::string& id, const BreakerPlace& to);
 /// Each goes to where the other is; they have as many spaces.
 Edit swap_breakers(std::string one, std::string other);
 Edit remove_breaker(std::string id, Mentions = Mentions::refuse);
@@ -31,6 +31,6 @@ Edit tie_breakers(Ids);
 Edit untie_breaker(std::string id);
 Edit make_spare(std::string id);
 Edit put_in_use(std::string id);
-Edit switch_off(std::string id, std::string why);
+Edit switch_off(std::string id, const std::string& why);
 
 }  // namespace doorcard

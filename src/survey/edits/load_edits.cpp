@@ -5,9 +5,9 @@
 
 namespace doorcard {
 
-Edit add_load(Load load) { return add_thing<Load>({tr("add load {0}"), {load.id}}, &Survey::loads, std::move(load)); }
+Edit add_load(const Load& load) { return add_thing<Load>({tr("add load {0}"), {load.id}}, &Survey::loads, load); }
 
-Edit change_load(Load load) {
+Edit change_load(const Load& load) {
     std::string id = load.id;
     Message name{tr("change load {0}"), {id}};
     return change_thing<Load>(std::move(name), &Survey::loads, std::move(id), [=](Load& it) { it = load; });
@@ -19,8 +19,8 @@ Edit remove_load(std::string id, Mentions mentions) {
 
 namespace {
 
-Edit hang(std::string id, std::optional<std::string> outlet, std::optional<std::string> circuit,
-          std::optional<std::string> panel) {
+Edit hang(std::string id, const std::optional<std::string>& outlet, const std::optional<std::string>& circuit,
+          const std::optional<std::string>& panel) {
     Message name{tr("hang load {0} elsewhere"), {id}};
     return change_thing<Load>(std::move(name), &Survey::loads, std::move(id), [=](Load& it) {
         it.outlet = outlet;
@@ -31,10 +31,8 @@ Edit hang(std::string id, std::optional<std::string> outlet, std::optional<std::
 
 }  // namespace
 
-Edit hang_load_on_outlet(std::string id, std::string outlet) { return hang(std::move(id), std::move(outlet), {}, {}); }
-Edit hang_load_on_circuit(std::string id, std::string circuit) {
-    return hang(std::move(id), {}, std::move(circuit), {});
-}
-Edit hang_load_on_panel(std::string id, std::string panel) { return hang(std::move(id), {}, {}, std::move(panel)); }
+Edit hang_load_on_outlet(std::string id, const std::string& outlet) { return hang(std::move(id), outlet, {}, {}); }
+Edit hang_load_on_circuit(std::string id, const std::string& circuit) { return hang(std::move(id), {}, circuit, {}); }
+Edit hang_load_on_panel(std::string id, const std::string& panel) { return hang(std::move(id), {}, {}, panel); }
 
 }  // namespace doorcard

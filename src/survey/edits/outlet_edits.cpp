@@ -5,11 +5,11 @@
 
 namespace doorcard {
 
-Edit add_outlet(Outlet outlet) {
-    return add_thing<Outlet>({tr("add outlet {0}"), {outlet.id}}, &Survey::outlets, std::move(outlet));
+Edit add_outlet(const Outlet& outlet) {
+    return add_thing<Outlet>({tr("add outlet {0}"), {outlet.id}}, &Survey::outlets, outlet);
 }
 
-Edit change_outlet(Outlet outlet) {
+Edit change_outlet(const Outlet& outlet) {
     std::string id = outlet.id;
     Message name{tr("change outlet {0}"), {id}};
     return change_thing<Outlet>(std::move(name), &Survey::outlets, std::move(id), [=](Outlet& it) { it = outlet; });
@@ -19,13 +19,13 @@ Edit remove_outlet(std::string id, Mentions mentions) {
     return remove_thing<Outlet>({tr("take out outlet {0}"), {id}}, &Survey::outlets, named_outlet, id, mentions);
 }
 
-Edit assign_outlet(std::string id, Ids circuits) {
+Edit assign_outlet(std::string id, const Ids& circuits) {
     Message name{tr("assign outlet {0}"), {id}};
     return change_thing<Outlet>(std::move(name), &Survey::outlets, std::move(id),
                                 [=](Outlet& it) { it.circuits = circuits; });
 }
 
-Edit chain_outlet(std::string id, std::optional<std::string> upstream) {
+Edit chain_outlet(std::string id, const std::optional<std::string>& upstream) {
     Message name{tr("say what outlet {0} is fed through"), {id}};
     return change_thing<Outlet>(std::move(name), &Survey::outlets, std::move(id),
                                 [=](Outlet& it) { it.upstream = upstream; });

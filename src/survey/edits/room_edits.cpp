@@ -5,9 +5,9 @@
 
 namespace doorcard {
 
-Edit add_room(Room room) { return add_thing<Room>({tr("add room {0}"), {room.id}}, &Survey::rooms, std::move(room)); }
+Edit add_room(const Room& room) { return add_thing<Room>({tr("add room {0}"), {room.id}}, &Survey::rooms, room); }
 
-Edit change_room(Room room) {
+Edit change_room(const Room& room) {
     std::string id = room.id;
     Message name{tr("change room {0}"), {id}};
     return change_thing<Room>(std::move(name), &Survey::rooms, std::move(id), [=](Room& it) { it = room; });

@@ -5,11 +5,11 @@
 
 namespace doorcard {
 
-Edit add_source(Source source) {
-    return add_thing<Source>({tr("add source {0}"), {source.id}}, &Survey::sources, std::move(source));
+Edit add_source(const Source& source) {
+    return add_thing<Source>({tr("add source {0}"), {source.id}}, &Survey::sources, source);
 }
 
-Edit change_source(Source source) {
+Edit change_source(const Source& source) {
     std::string id = source.id;
     Message name{tr("change source {0}"), {id}};
     return change_thing<Source>(std::move(name), &Survey::sources, std::move(id), [=](Source& it) { it = source; });

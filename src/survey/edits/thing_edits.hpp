@@ -16,7 +16,7 @@ using TableOf = Table<T> Survey::*;
 
 /// Puts a thing behind those that are there.
 template <class T>
-Edit add_thing(Message name, TableOf<T> table, T thing) {
+Edit add_thing(Message name, TableOf<T> table, const T& thing) {
     return {std::move(name), [=](Survey survey) {
                 auto rows = (survey.*table).rows();
                 rows.push_back(thing);
