@@ -104,10 +104,10 @@ const std::multimap<std::string_view, std::size_t>& groups() {
 }
 
 bool mean_the_same(std::string_view a, std::string_view b) {
-    const auto [begin, end] = groups().equal_range(singular(a));
-    const auto [first, last] = groups().equal_range(singular(b));
-    return std::any_of(begin, end, [&](const auto& one) {
-        return std::any_of(first, last, [&](const auto& other) { return one.second == other.second; });
+    const auto of_a = groups().equal_range(singular(a));
+    const auto of_b = groups().equal_range(singular(b));
+    return std::any_of(of_a.first, of_a.second, [&](const auto& one) {
+        return std::any_of(of_b.first, of_b.second, [&](const auto& other) { return one.second == other.second; });
     });
 }
 

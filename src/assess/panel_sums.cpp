@@ -53,6 +53,7 @@ void merge_doubles(PanelLoads& loads) {
 
 std::vector<std::size_t> panels_of(const Network& network, const std::vector<std::size_t>& breakers) {
     std::vector<std::size_t> panels;
+    panels.reserve(breakers.size());
     for (const std::size_t b : breakers) panels.push_back(network.panel_of(b));
     std::sort(panels.begin(), panels.end());
     panels.erase(std::unique(panels.begin(), panels.end()), panels.end());

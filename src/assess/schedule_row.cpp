@@ -101,9 +101,11 @@ std::vector<Duty> RowLoads::duties() const {
     std::map<Duty, double> sums;
     for (const PlacedLoad* load : all) sums[load->duty()] += load->current.va ? all_of(*load).value : 0.0;
     std::vector<std::pair<double, Duty>> order;
+    order.reserve(sums.size());
     for (const auto& [duty, va] : sums) order.emplace_back(-va, duty);
     std::ranges::sort(order);
     std::vector<Duty> found;
+    found.reserve(order.size());
     for (const auto& [va, duty] : order) found.push_back(duty);
     return found;
 }

@@ -10,9 +10,11 @@
 namespace doorcard {
 namespace {
 
+template <class T>
+constexpr bool is_list = std::is_same_v<T, Ids> || std::is_same_v<T, std::vector<int>> || std::is_same_v<T, Photos>;
+
 bool is_list_value(const Value& value) {
-    return std::holds_alternative<Ids>(value) || std::holds_alternative<std::vector<int>>(value) ||
-           std::holds_alternative<Photos>(value);
+    return std::visit([](const auto& held) { return is_list<std::decay_t<decltype(held)>>; }, value);
 }
 
 /// What two lists of one kind have in common: for each place of the later the place in the earlier.
@@ -20,7 +22,7 @@ std::vector<std::optional<std::size_t>> list_alignment(const Value& before, cons
     return std::visit(
         [&](const auto& earlier) -> std::vector<std::optional<std::size_t>> {
             using List = std::decay_t<decltype(earlier)>;
-            if constexpr (requires { earlier[0] == earlier[0]; } && !std::is_same_v<List, std::string>) {
+            if constexpr (is_list<List>) {
                 const auto& later = std::get<List>(after);
                 return alignment(earlier.size(), later.size(),
                                  [&](std::size_t b, std::size_t a) { return earlier[b] == later[a]; });

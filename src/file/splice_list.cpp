@@ -79,6 +79,7 @@ private:
 
     void make_anew(const std::vector<WantedItem>& wanted) {
         std::vector<std::string> texts;
+        texts.reserve(wanted.size());
         for (const WantedItem& item : wanted) texts.push_back(item.text);
         const bool in_braces = text_[list_.begin] == '{';
         const std::string room = in_braces && !texts.empty() ? " " : "";

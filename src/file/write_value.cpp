@@ -58,12 +58,14 @@ std::string in_braces(const std::vector<WrittenKey>& keys) {
 
 std::vector<WrittenKey> written_members(const std::map<std::string, Volts>& volts) {
     std::vector<WrittenKey> keys;
+    keys.reserve(volts.size());
     for (const auto& [address, each] : volts) keys.push_back({written_key(address), written_number(each.value)});
     return keys;
 }
 
 std::vector<WrittenKey> written_members(const std::map<std::string, RecordingColumn>& columns) {
     std::vector<WrittenKey> keys;
+    keys.reserve(columns.size());
     for (const auto& [name, column] : columns) keys.push_back({written_key(name), written_column(column)});
     return keys;
 }

@@ -25,6 +25,7 @@ std::vector<TomlMember> members_of(TomlNode table) {
 template <class Things>
 std::vector<std::string> ids_of(const Things& things) {
     std::vector<std::string> ids;
+    ids.reserve(things.size());
     for (const auto& [id, thing] : things) ids.push_back(id);
     return ids;
 }

@@ -104,6 +104,7 @@ std::optional<std::size_t> row_wanted(const RuleTable& table, const TomlMember& 
         if (!keep_rows(table, one, rows, complaints)) return std::nullopt;
     if (rows.size() == 1) return rows.front();
     std::vector<std::string> which;
+    which.reserve(rows.size());
     for (const std::size_t i : rows) which.push_back(row_words(table, i));
     complaints.add(row.node.place(), fmt::format("{} rows of {} are so", rows.size(), table.id),
                    fmt::format("say more of the one meant: {}", fmt::join(which, "; ")));

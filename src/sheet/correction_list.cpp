@@ -33,6 +33,7 @@ std::vector<CorrectionPart> parts_of(const Network& network, const Assessment& a
     for (const Finding& finding : assessment.accepted) ++part(finding.standing.panel).accepted;
     if (parts.empty()) part(0);
     std::vector<CorrectionPart> all;
+    all.reserve(parts.size());
     for (auto& [panel, found] : parts) all.push_back(std::move(found));
     return all;
 }

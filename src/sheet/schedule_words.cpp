@@ -13,7 +13,7 @@ namespace {
 
 constexpr const char* dash = "–";
 
-std::string at_least(std::string figure, bool complete) { return complete ? figure : "≥ " + figure; }
+std::string at_least(const std::string& figure, bool complete) { return complete ? figure : "≥ " + figure; }
 
 std::string metal_word(const Wire& wire) {
     if (!wire.metal) return "";
