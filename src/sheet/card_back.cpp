@@ -102,12 +102,16 @@ private:
         Drawing drawing(page);
         draw_cut_marks(drawing, back_.trim, back_.choice.cut.has_value(), words_);
         const double top = draw_back_head(drawing, back_, number, cards.size());
-        if (card.rows.first < card.rows.second) draw_back_rows(drawing, back_, rows_, card.rows, top);
+        double bottom = top;
+        if (card.rows.first < card.rows.second) bottom = draw_back_rows(drawing, back_, rows_, card.rows, top);
         const double tag = back_.bottom() - (card.tag ? heights_.tag : 0);
+        const double lower = tag - (card.safety ? heights_.safety : heights_.see_first);
+        draw_hand_lines(drawing, {back_.left(), bottom + 3, back_.width(), lower - bottom - 4},
+                        words_(tr("Changed by hand: room, what, handle, date, by")));
         if (card.safety)
-            draw_safety(drawing, back_, tag - heights_.safety);
+            draw_safety(drawing, back_, lower);
         else
-            draw_see_first_card(drawing, back_, tag - heights_.see_first);
+            draw_see_first_card(drawing, back_, lower);
         if (card.tag) draw_back_tag(drawing, back_, tag);
         return page;
     }

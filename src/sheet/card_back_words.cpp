@@ -187,10 +187,11 @@ BackWords back_words(const Network& network, const RoomDirectory& directory, con
     }
     if (any_line(directory, HandleTrust::claimed)) found.claimed = words(tr("only said, not traced: treat as live."));
     found.not_traced = handles_not_traced(directory, words);
-    found.danger_title = words(tr("Heat, smell, smoke, buzz, flicker, shock or water? Lights too bright or too dim?"));
-    found.danger_text =
-        words(tr("Do not reset. Switch off the main only if you can do so safely, with dry hands; else keep away. Call "
-                 "the utility or the fire service."));
+    found.danger_title = words(
+        tr("Heat, smell, smoke, buzz, flicker, shock, water, lights too bright or too dim: do not reset anything."));
+    found.danger_text = words(
+        tr("Switch off the main only if you can do so safely, with dry hands; else keep away. Call the utility or "
+           "the fire service."));
     add_trip_words(found, network, directory.panel, words);
     add_off_words(found, network, directory.panel, words);
     found.receptacles = reset_places(directory, words);
