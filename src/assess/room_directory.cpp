@@ -73,8 +73,9 @@ private:
 
     void add_reset(const Outlet& outlet, const Message& room) {
         const Message label = outlet.label ? verbatim(in_sentence(*outlet.label)) : Message{};
-        Message place = room.empty() ? label : label.empty() ? room : Message{tr("{0}: {1}"), {room, label}};
-        if (!place.empty() && std::ranges::find(found_.resets, place) == found_.resets.end())
+        ResetPlace place{room, label};
+        const bool said = !room.empty() || !label.empty();
+        if (said && std::ranges::find(found_.resets, place) == found_.resets.end())
             found_.resets.push_back(std::move(place));
     }
 

@@ -73,6 +73,7 @@ public:
 
     std::vector<RoomLine> lines() {
         for (Use& use : uses_) use.line.what = named(use);
+        join_general();
         set_apart();
         std::vector<RoomLine> found;
         for (const Use& use : uses_) add_line(found, use.line);
@@ -152,12 +153,28 @@ private:
         return comma(kind_name(use.kind, use.outlets == 1), listed(std::move(names)));
     }
 
+    // Outlets of one kind that nobody labelled: all of their handles, for nobody can tell them apart.
+    void join_general() {
+        for (auto use = uses_.begin(); use != uses_.end(); ++use)
+            for (auto other = use + 1; other != uses_.end();) {
+                const bool alike =
+                    use->general && other->general && use->kind == other->kind && use->line.trust == other->line.trust;
+                if (!alike) {
+                    ++other;
+                    continue;
+                }
+                add_handles(use->line.breakers, other->line.breakers);
+                add_handles(use->line.kept_off, other->line.kept_off);
+                use->line.what = kind_name(use->kind, false);
+                other = uses_.erase(other);
+            }
+    }
+
     // 'receptacles' beside other receptacles of the room are not all of them, and must not read as if.
     void set_apart() {
-        for (Use& use : uses_) {
-            if (!use.general || alone_of_kind(use)) continue;
-            use.line.what = {tr("{0}, some of them"), {std::move(use.line.what)}};
-        }
+        for (Use& use : uses_)
+            if (use.general && !alone_of_kind(use))
+                use.line.what = {tr("{0}, some of them"), {std::move(use.line.what)}};
     }
 
     void add_handles(std::vector<std::size_t>& known, const std::vector<std::size_t>& more) const {

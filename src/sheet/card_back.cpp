@@ -42,7 +42,9 @@ public:
           back_{
               network, choice, words, directory_, names_, said_, trim_on(choice.paper, choice.cut.value_or(usual_cut))},
           rows_(back_rows(back_)),
-          heights_(heights()) {}
+          heights_(heights()) {
+        fit_safety();
+    }
 
     void add_to(Sheet& sheet) {
         const std::vector<BackCard> cards = planned();
@@ -60,6 +62,13 @@ private:
         found.see_first = draw_see_first_card(drawing, back_, 0);
         found.tag = draw_back_tag(drawing, back_, 0);
         return found;
+    }
+
+    // On a small card the places of the RESET buttons may leave no room for the rest.
+    void fit_safety() {
+        if (heights_.top + heights_.safety <= back_.bottom()) return;
+        said_.receptacles = said_.receptacles_shortly;
+        heights_ = heights();
     }
 
     // The table takes what the safety words and the tag leave on the first card, and further cards whole. Where they
@@ -134,10 +143,10 @@ private:
     const Words& words_;
     const RoomDirectory directory_;
     const HandleNames names_;
-    const BackWords said_;
+    BackWords said_;
     const BackContent back_;
     const std::vector<BackRow> rows_;
-    const BackHeights heights_;
+    BackHeights heights_;
 };
 
 }  // namespace
