@@ -202,7 +202,7 @@ void FacePainting::paint_neutral(const FaceNeutral& neutral) {
         if (here.empty()) continue;
         const bool left = side == 0;
         const std::vector<std::pair<double, double>> teeth = teeth_of(side, here);
-        if (teeth.size() > 1) bracket(left, teeth, neutral.tied);
+        if (teeth.size() > 1) bracket(left, teeth, neutral.tied, neutral.ink);
     }
 }
 
@@ -218,14 +218,14 @@ std::vector<std::pair<double, double>> FacePainting::teeth_of(int side, const st
     return teeth;
 }
 
-void FacePainting::bracket(bool left, const std::vector<std::pair<double, double>>& teeth, bool tied) {
+void FacePainting::bracket(bool left, const std::vector<std::pair<double, double>>& teeth, bool tied, Ink ink) {
     const double x = left ? columns_.left - 0.8 : columns_.right + 0.8;
     const int lane = free_lane(left, teeth.front().first, teeth.back().first);
     const double depth = 1.7 + 1.5 * lane;
     if (lane > 1) return;  // no room left in the margin: the words in the cells say it
-    draw_bracket(drawing_, x, teeth.front().first, teeth.back().first, left, depth, !tied);
+    draw_bracket(drawing_, x, teeth.front().first, teeth.back().first, left, depth, !tied, ink);
     for (std::size_t i = 1; i + 1 < teeth.size(); ++i)
-        drawing_.line(x, teeth[i].first, left ? x - depth : x + depth, teeth[i].first, lines::heavy);
+        drawing_.line(x, teeth[i].first, left ? x - depth : x + depth, teeth[i].first, lines::heavy, ink);
 }
 
 int FacePainting::free_lane(bool left, double top, double bottom) {

@@ -65,7 +65,7 @@ private:
     void paint_leg_rule(int row);
     void paint_neutral(const FaceNeutral&);
     std::vector<std::pair<double, double>> teeth_of(int side, const std::vector<FaceMember>&) const;
-    void bracket(bool left, const std::vector<std::pair<double, double>>& teeth, bool tied);
+    void bracket(bool left, const std::vector<std::pair<double, double>>& teeth, bool tied, Ink);
     int free_lane(bool left, double top, double bottom);
     void paint_ties();
     bool tied(const FaceRun&, const FaceRun&) const;

@@ -13,7 +13,7 @@ double pt(double mm) { return mm / mm_per_point; }
 
 class Painting {
 public:
-    explicit Painting(cairo_t* cairo) : cairo_(cairo) {}
+    Painting(cairo_t* cairo, const InkMap& inks) : cairo_(cairo), inks_(inks) {}
 
     void operator()(const LineMark& mark) const {
         cairo_move_to(cairo_, pt(mark.x1), pt(mark.y1));
@@ -48,7 +48,10 @@ public:
     }
 
 private:
-    void set(const Ink& ink) const { cairo_set_source_rgb(cairo_, ink.red, ink.green, ink.blue); }
+    void set(const Ink& of_sheet) const {
+        const Ink ink = inks_ ? inks_(of_sheet) : of_sheet;
+        cairo_set_source_rgb(cairo_, ink.red, ink.green, ink.blue);
+    }
 
     void stroke(double width, const Ink& ink, const std::vector<double>& dashes) const {
         std::vector<double> points;
@@ -73,15 +76,18 @@ private:
     }
 
     cairo_t* cairo_;
+    const InkMap& inks_;
 };
 
 }  // namespace
 
-void paint_page(cairo_t* cairo, const Page& page) {
+void paint_page(cairo_t* cairo, const Page& page) { paint_page(cairo, page, {}); }
+
+void paint_page(cairo_t* cairo, const Page& page, const InkMap& inks) {
     cairo_save(cairo);
     cairo_set_line_join(cairo, CAIRO_LINE_JOIN_MITER);
     cairo_set_line_cap(cairo, CAIRO_LINE_CAP_BUTT);
-    const Painting painting(cairo);
+    const Painting painting(cairo, inks);
     for (const Mark& mark : page.marks) std::visit(painting, mark);
     cairo_restore(cairo);
 }

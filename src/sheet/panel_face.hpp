@@ -3,6 +3,7 @@
 #include <functional>
 
 #include "assess/directory.hpp"
+#include "sheet/inks.hpp"
 
 namespace doorcard {
 
@@ -50,6 +51,7 @@ struct FaceNeutral {
     std::vector<std::size_t> breakers;  ///< of its circuits, in all panels
     std::vector<std::size_t> entries;   ///< rows of the directory, each once
     bool tied = false;                  ///< one handle, or handles that open together
+    Ink ink = inks::text;               ///< of its bracket
 };
 
 /// A panel as it hangs: positions in their rows and sides, parted into pages. The door card and the panel schedule are

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: MIT
+#include "ui/accessible.hpp"
+
+#include <gtk/gtk.h>
+#include <wx/window.h>
+
+namespace doorcard {
+namespace {
+
+// A control that scrolls stands in a frame of the toolkit's: its name belongs to what has the focus.
+GtkWidget* inner(wxWindow* window) {
+    GtkWidget* widget = window->m_wxwindow ? window->m_wxwindow : window->GetHandle();
+    if (GTK_IS_SCROLLED_WINDOW(widget))
+        if (GtkWidget* child = gtk_bin_get_child(GTK_BIN(widget))) return child;
+    return widget;
+}
+
+}  // namespace
+
+void name_for_readers(wxWindow* window, const std::string& name, const std::string& description) {
+    AtkObject* object = gtk_widget_get_accessible(inner(window));
+    atk_object_set_name(object, name.c_str());
+    if (!description.empty()) atk_object_set_description(object, description.c_str());
+}
+
+void give_style(wxWindow* window, const char* style) {
+    gtk_style_context_add_class(gtk_widget_get_style_context(window->GetHandle()), style);
+}
+void take_style(wxWindow* window, const char* style) {
+    gtk_style_context_remove_class(gtk_widget_get_style_context(window->GetHandle()), style);
+}
+
+}  // namespace doorcard
