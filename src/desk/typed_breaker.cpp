@@ -9,6 +9,7 @@
 #include <cmath>
 
 #include "base/folded.hpp"
+#include "desk/new_ids.hpp"
 #include "survey/edits/breaker_edits.hpp"
 #include "survey/edits/circuit_edits.hpp"
 #include "survey/edits/panel_edits.hpp"
@@ -245,15 +246,7 @@ std::string typed_text_of(const Survey& survey, std::string_view panel_id, Posit
 }
 
 std::string new_circuit_id(const Survey& survey, std::string_view text) {
-    std::string id;
-    for (const char c : folded(text)) {
-        const bool keeps = std::isalnum(static_cast<unsigned char>(c)) != 0;
-        if (keeps) id += c;
-        if (!keeps && !id.empty() && id.back() != '-') id += '-';
-        if (id.size() >= 32) break;
-    }
-    while (!id.empty() && id.back() == '-') id.pop_back();
-    if (id.empty()) id = "circuit";
+    const std::string id = id_of_words(text, "circuit");
     std::string unique = id;
     for (int n = 2; survey.circuits.contains(unique); ++n) unique = fmt::format("{}-{}", id, n);
     return unique;
