@@ -25,9 +25,25 @@ void name_for_readers(wxWindow* window, const std::string& name, const std::stri
 
 void give_style(wxWindow* window, const char* style) {
     gtk_style_context_add_class(gtk_widget_get_style_context(window->GetHandle()), style);
+    window->InvalidateBestSize();
 }
 void take_style(wxWindow* window, const char* style) {
     gtk_style_context_remove_class(gtk_widget_get_style_context(window->GetHandle()), style);
+}
+
+void let_wrap(wxWindow* label) {
+    GtkLabel* text = GTK_LABEL(label->GetHandle());
+    gtk_label_set_line_wrap(text, TRUE);
+    gtk_label_set_line_wrap_mode(text, PANGO_WRAP_WORD_CHAR);
+    gtk_label_set_ellipsize(text, PANGO_ELLIPSIZE_NONE);
+    gtk_label_set_xalign(text, 0);
+    gtk_label_set_yalign(text, 0);
+}
+
+int wrapped_height(wxWindow* label, int width) {
+    gint least = 0, natural = 0;
+    gtk_widget_get_preferred_height_for_width(label->GetHandle(), width, &least, &natural);
+    return natural;
 }
 
 }  // namespace doorcard

@@ -72,6 +72,7 @@ combobox arrow {{ color: {caption}; }}
 checkbutton, radiobutton {{ min-height: {p44}px; }}
 check, radio {{ border-radius: 0; border: 1px solid {ink}; background: {field}; color: {ink}; min-height: {p20}px; min-width: {p20}px; box-shadow: none; }}
 check:checked {{ background: {ink}; color: {ground}; }}
+notebook {{ border: none; }}
 notebook > header {{ background: {ground}; border: none; border-bottom: 1px solid {ink}; box-shadow: none; padding: 0; }}
 notebook > header tabs {{ margin: 0; }}
 notebook > header tab {{ border: none; background: {ground}; box-shadow: none; min-height: {p34}px; padding: {p4}px {p14}px;
@@ -84,6 +85,10 @@ treeview.view {{ background-color: {ground}; color: {ink}; border-color: {rule};
 treeview.view:selected, treeview.view:selected:focus {{ background-color: {selected}; color: {ink}; }}
 treeview.view header button, treeview.view header button:hover {{ border: none; border-bottom: 1px solid {ink}; background: {ground}; color: {caption};
     font-weight: normal; min-height: {p20}px; padding: {p2}px {p6}px; }}
+label.danger {{ background: #c8102e; color: #ffffff; font-weight: bold; padding: {p4}px {p6}px; }}
+label.warning {{ background: #ff8200; color: #000000; font-weight: bold; padding: {p4}px {p6}px; }}
+label.caution {{ background: #ffd100; color: #000000; font-weight: bold; padding: {p4}px {p6}px; }}
+label.notice {{ background: #0057b8; color: #ffffff; font-weight: bold; padding: {p4}px {p6}px; }}
 scrollbar {{ background: {ground}; border: none; }}
 scrollbar slider {{ background: {caption}; border-radius: 0; min-width: {p8}px; min-height: {p8}px; }}
 separator, paned > separator {{ background: {rule}; }}
@@ -121,8 +126,9 @@ std::string Looks::style_sheet() const {
 
 void Looks::take_hold() {
     const bool contrast = theme_ == Theme::contrast || (theme_ == Theme::system && system_is_high_contrast());
-    is_dark_ = contrast || theme_ == Theme::dark || (theme_ == Theme::system && system_is_dark());
-    colours_ = contrast ? high_contrast : is_dark_ ? by_night : by_day;
+    const bool dark = theme_ == Theme::dark || (theme_ == Theme::system && system_is_dark());
+    ground_ = contrast ? Ground::contrast : dark ? Ground::night : Ground::day;
+    colours_ = contrast ? high_contrast : dark ? by_night : by_day;
     if (!provider_) {
         provider_ = gtk_css_provider_new();
         gtk_style_context_add_provider_for_screen(gdk_screen_get_default(), GTK_STYLE_PROVIDER(provider_),
