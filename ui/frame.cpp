@@ -297,7 +297,7 @@ private:
         notice_->look();
         face_->look();
         const auto page = static_cast<std::size_t>(desk_.spot.page);
-        book_->ChangeSelection(page);
+        if (book_->GetSelection() != static_cast<int>(page)) book_->ChangeSelection(page);
         show_slip(!desk_.spot.slip.empty());
         desk_.spot.slip.empty() ? pages_[page]->look() : slip_->look();
         if (seen_edits_ != desk_.edits || before.panel != desk_.spot.panel || !findings_seen_) findings_->look();

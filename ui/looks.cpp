@@ -50,10 +50,7 @@ menu menuitem {{ min-height: {p28}px; padding: {p3}px {p9}px; color: {ink}; }}
 menuitem:hover, menubar > menuitem:hover {{ background-color: {ink}; color: {ground}; box-shadow: none; border: none; }}
 menuitem:disabled, menuitem:disabled label {{ color: {rule}; }}
 label {{ color: {ink}; }}
-label.caption {{ color: {caption}; font-size: {small}px; }}
-label.title {{ font-weight: bold; font-size: {title}px; }}
-label.group {{ font-weight: bold; font-size: {group}px; }}
-label.figure {{ font-weight: bold; }}
+label.caption {{ color: {caption}; }}
 label.refusal {{ color: {danger}; }}
 button {{ border-radius: 0; background: {ground}; color: {ink}; border: 1px solid {caption}; box-shadow: none;
          min-height: {p34}px; padding: {p4}px {p12}px; outline-offset: -4px; }}
@@ -117,8 +114,7 @@ std::string Looks::style_sheet() const {
                        fmt::arg("ink", css(colours_.ink)), fmt::arg("caption", css(colours_.caption)),
                        fmt::arg("rule", css(colours_.rule)), fmt::arg("accent", css(colours_.accent)),
                        fmt::arg("danger", css(colours_.danger)), fmt::arg("selected", css(selected)),
-                       fmt::arg("font", p(14)), fmt::arg("small", p(12)), fmt::arg("title", p(22)),
-                       fmt::arg("group", p(15)), fmt::arg("p2", p(2)), fmt::arg("p3", p(3)), fmt::arg("p4", p(4)),
+                       fmt::arg("font", p(14)), fmt::arg("p2", p(2)), fmt::arg("p3", p(3)), fmt::arg("p4", p(4)),
                        fmt::arg("p5", p(5)), fmt::arg("p6", p(6)), fmt::arg("p8", p(8)), fmt::arg("p9", p(9)),
                        fmt::arg("p12", p(12)), fmt::arg("p14", p(14)), fmt::arg("p20", p(20)), fmt::arg("p28", p(28)),
                        fmt::arg("p34", p(34)), fmt::arg("p44", p(44)));
