@@ -41,6 +41,9 @@ void DeskWindow::add_pages() {
 void DeskWindow::lay_out() {
     const int gap = FromDIP(8);
     auto* middle = new wxBoxSizer(wxHORIZONTAL);
+    // Both shares hold whatever stands in them.
+    face_->SetMinSize({seat_.looks().pixels(400), 100});
+    for (wxWindow* page : std::initializer_list<wxWindow*>{book_, slip_->window()}) page->SetMinSize({100, 100});
     middle->Add(face_, wxSizerFlags(46).Expand().Border(wxLEFT | wxRIGHT, gap));
     middle->Add(book_, wxSizerFlags(54).Expand().Border(wxRIGHT, gap));
     middle->Add(slip_->window(), wxSizerFlags(54).Expand().Border(wxRIGHT, gap));
