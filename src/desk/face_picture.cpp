@@ -124,7 +124,7 @@ private:
             text.width -= 4.6;
         }
         if (row.kind == RowKind::not_traced || row.kind == RowKind::not_described) return draw_unknown(row, text);
-        place.height >= 9.6 && row.breaker ? draw_two_lines(row, text) : draw_one_line(row, text);
+        place.height >= 11 && row.breaker ? draw_two_lines(row, text) : draw_one_line(row, text);
     }
 
     void note_place(const FaceRun& run, const FacePlace& place, const DirectoryRow& row, const Frame& text) {

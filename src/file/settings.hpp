@@ -14,7 +14,7 @@ struct Settings {
     std::string theme = "system";  ///< or light, dark, contrast
     std::string language;          ///< empty: that of the surroundings
     std::string units = "feet";    ///< or metres
-    int width = 1280, height = 860;
+    int width = 1360, height = 900;
     std::optional<std::string> last_folder;
     bool operator==(const Settings&) const = default;
 };
