@@ -4,10 +4,11 @@ set(CPACK_PACKAGE_NAME doorcard)
 set(CPACK_PACKAGE_VENDOR "the doorcard authors")
 set(CPACK_PACKAGE_CONTACT "the doorcard authors <doorcard@home.arpa>")  # nobody's name (RFC 8375): there is no address
 set(CPACK_PACKAGE_DESCRIPTION_SUMMARY "survey electrical panels and print the card for the door")
-set(CPACK_PACKAGE_DESCRIPTION "For service electricians: a survey of panels, breakers, circuits, outlets, loads
-and readings, gaps included, is answered with findings, each with its figure,
-its limit and the article it rests on, and with the directory for the panel's
-door, which also says what nobody has traced yet.
+set(CPACK_PACKAGE_DESCRIPTION
+    "For service electricians: a survey of panels, breakers, circuits, outlets,
+loads and readings, gaps included, is answered with findings, each with its
+figure, its limit and the article it rests on, and with the directory for
+the panel's door, which also says what nobody has traced yet.
 
 Off is not proof of dead: test before touch. Work inside a panel is for
 qualified persons; local code and the authority having jurisdiction decide.
