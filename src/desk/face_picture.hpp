@@ -29,8 +29,8 @@ struct FaceLook {
     std::vector<Position> dragged;
     std::optional<Position> drop_target;
     std::vector<PlannedMark> planned;
-    std::vector<Position> off_now;    ///< handles that a round has off: drawn off
-    std::vector<Position> to_throw;   ///< of those and the others, what is to be thrown for it
+    std::vector<Position> off_now;   ///< handles that a round has off: drawn off
+    std::vector<Position> to_throw;  ///< of those and the others, what is to be thrown for it
 };
 
 /// Where a row lies, mm: all of it (what a finger may hit), its words, its handle, and its figures.
