@@ -4,8 +4,10 @@
 #include <wx/button.h>
 #include <wx/choice.h>
 #include <wx/dataview.h>
+#include <wx/scrolwin.h>
 #include <wx/sizer.h>
 #include <wx/stattext.h>
+#include <wx/wupdlock.h>
 
 #include <algorithm>
 #include <array>
@@ -101,15 +103,18 @@ void FindingsView::add_list() {
 }
 
 void FindingsView::add_detail() {
-    detail_ = new wxPanel(this);
+    detail_ = new wxScrolledWindow(this);
+    detail_->SetScrollRate(0, 12);
     auto* inside = new wxBoxSizer(wxVERTICAL);
-    text_ = new WrappedText(detail_, "", "figure");
-    remedy_ = new WrappedText(detail_, "");
-    source_ = new WrappedText(detail_, "", "caption");
+    remedy_ = new WrappedText(detail_, "", "figure");
     go_ = new wxButton(detail_, wxID_ANY, wide(seat_.say(tr("Go to where it is mended"))));
     go_->Bind(wxEVT_BUTTON, [this](wxCommandEvent&) { go(); });
-    for (WrappedText* one : {text_, remedy_, source_}) inside->Add(one, wxSizerFlags().Expand().Border(wxBOTTOM, 4));
-    inside->Add(go_, wxSizerFlags());
+    text_ = new WrappedText(detail_, "");
+    source_ = new WrappedText(detail_, "", "caption");
+    inside->Add(remedy_, wxSizerFlags().Expand());
+    inside->Add(go_, wxSizerFlags().Border(wxTOP | wxBOTTOM, 6));
+    inside->Add(text_, wxSizerFlags().Expand());
+    inside->Add(source_, wxSizerFlags().Expand().Border(wxTOP, 4));
     detail_->SetSizer(inside);
 }
 
@@ -162,6 +167,7 @@ void FindingsView::show_detail() {
         remedy_->set(seat_.words().say(finding.remedy));
         source_->set(short_sources(finding.sources, seat_.words()));
     }
+    detail_->FitInside();
     detail_->Layout();
 }
 

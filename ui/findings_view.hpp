@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 #include <wx/panel.h>
+#include <wx/scrolwin.h>
 
 #include "ui/seat.hpp"
 
@@ -34,7 +35,7 @@ private:
     wxStaticText* counts_ = nullptr;
     wxChoice* scope_ = nullptr;
     wxDataViewListCtrl* list_ = nullptr;
-    wxPanel* detail_ = nullptr;
+    wxScrolledWindow* detail_ = nullptr;
     WrappedText *text_ = nullptr, *remedy_ = nullptr, *source_ = nullptr;
     wxButton* go_ = nullptr;
     std::vector<const Finding*> shown_;

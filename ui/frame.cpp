@@ -8,6 +8,7 @@
 #include <wx/notebook.h>
 #include <wx/sizer.h>
 #include <wx/timer.h>
+#include <wx/wupdlock.h>
 
 #include <filesystem>
 
@@ -89,14 +90,13 @@ public:
         show_start();
     }
     void ask_to_open() override {
-        wxFileDialog dialog(this, wide(say(tr("Open a survey"))), wide(kept_.last_folder()), "",
-                            wide(say(tr("Surveys"))) + " (*.survey.toml)|*.survey.toml|" + wide(say(tr("All files"))) + "|*",
-                            wxFD_OPEN | wxFD_FILE_MUST_EXIST);
+        wxFileDialog dialog(
+            this, wide(say(tr("Open a survey"))), wide(kept_.last_folder()), "",
+            wide(say(tr("Surveys"))) + " (*.survey.toml)|*.survey.toml|" + wide(say(tr("All files"))) + "|*",
+            wxFD_OPEN | wxFD_FILE_MUST_EXIST);
         if (dialog.ShowModal() == wxID_OK) open(utf8(dialog.GetPath()));
     }
-    void save() override {
-        desk_.file.path.empty() ? void(ask_to_save()) : act(Action{Save{}});
-    }
+    void save() override { desk_.file.path.empty() ? void(ask_to_save()) : act(Action{Save{}}); }
     void save_as() override { ask_to_save(); }
     void close() override { Close(); }
     void larger() override { set_scale(looks_.scale() * 1.1); }
@@ -130,7 +130,9 @@ public:
     void next_area() override {
         const int order[] = {1, 2, 0};
         area_ = order[area_];
-        area_ == 0 ? go_to_face() : area_ == 1 ? pages_[static_cast<std::size_t>(desk_.spot.page)]->take_focus() : go_to_findings();
+        area_ == 0   ? go_to_face()
+        : area_ == 1 ? pages_[static_cast<std::size_t>(desk_.spot.page)]->take_focus()
+                     : go_to_findings();
     }
     void toggle_list() override {
         if (face_) face_->show_list(!face_->is_list());
@@ -165,7 +167,8 @@ private:
     bool ask_to_save() {
         wxFileDialog dialog(this, wide(say(tr("Save the survey as"))), wide(kept_.last_folder()),
                             wide(words_.say(title_of(desk_)) + ".survey.toml"),
-                            wide(say(tr("Surveys"))) + " (*.survey.toml)|*.survey.toml", wxFD_SAVE | wxFD_OVERWRITE_PROMPT);
+                            wide(say(tr("Surveys"))) + " (*.survey.toml)|*.survey.toml",
+                            wxFD_SAVE | wxFD_OVERWRITE_PROMPT);
         if (dialog.ShowModal() != wxID_OK) return false;
         std::string path = utf8(dialog.GetPath());
         if (!path.ends_with(".toml")) path += ".survey.toml";
@@ -199,11 +202,11 @@ private:
     void show_start() {
         DestroyChildren();
         forget_views();
-        start_ = new StartView(this, *this,
-                               {kept_.recent(), left_unnamed(folders_.state), examples(),
-                                [this](const NewSurvey& known) { begin(known); },
-                                [this](const std::string& path) { open(path); },
-                                [this](const std::string& path) { take_left(path); }, [this] { ask_to_open(); }});
+        start_ = new StartView(
+            this, *this,
+            {kept_.recent(), left_unnamed(folders_.state), examples(), [this](const NewSurvey& known) { begin(known); },
+             [this](const std::string& path) { open(path); }, [this](const std::string& path) { take_left(path); },
+             [this] { ask_to_open(); }});
         notice_ = new NoticeStrip(this, *this);
         GetSizer()->Add(notice_, wxSizerFlags().Expand());
         GetSizer()->Add(start_, wxSizerFlags(1).Expand());
@@ -269,7 +272,8 @@ private:
         }
         book_->Bind(wxEVT_NOTEBOOK_PAGE_CHANGED, [this](wxBookCtrlEvent& event) {
             event.Skip();
-            if (!is_looking_) CallAfter([this, to = event.GetSelection()] { act(Action{ShowPage{static_cast<JobPage>(to)}}); });
+            if (!is_looking_)
+                CallAfter([this, to = event.GetSelection()] { act(Action{ShowPage{static_cast<JobPage>(to)}}); });
         });
         middle->Add(face_, wxSizerFlags(46).Expand().Border(wxLEFT | wxRIGHT, FromDIP(8)));
         middle->Add(book_, wxSizerFlags(54).Expand().Border(wxRIGHT, FromDIP(8)));
@@ -293,7 +297,7 @@ private:
         notice_->look();
         face_->look();
         const auto page = static_cast<std::size_t>(desk_.spot.page);
-        book_->ChangeSelection(page);
+        if (book_->GetSelection() != static_cast<int>(page)) book_->ChangeSelection(page);
         show_slip(!desk_.spot.slip.empty());
         desk_.spot.slip.empty() ? pages_[page]->look() : slip_->look();
         if (seen_edits_ != desk_.edits || before.panel != desk_.spot.panel || !findings_seen_) findings_->look();
@@ -311,7 +315,10 @@ private:
 
     void look_anew() {
         looks_again(this);
-        if (!desk_.is_open) return Layout();
+        if (!desk_.is_open) {
+            Layout();
+            return;
+        }
         findings_seen_ = false;
         look(desk_.spot);
         Layout();
@@ -337,8 +344,8 @@ private:
     }
 
     void on_key(wxKeyEvent& event) {
-        const bool leaves = event.GetKeyCode() == WXK_ESCAPE && desk_.is_open && !desk_.spot.slip.empty() &&
-                            !face_->is_editing();
+        const bool leaves =
+            event.GetKeyCode() == WXK_ESCAPE && desk_.is_open && !desk_.spot.slip.empty() && !face_->is_editing();
         if (!leaves) return event.Skip();
         act(Action{GoBack{}});
         go_to_face();

@@ -13,7 +13,8 @@ MenuCommand line() { return {}; }
 using RowEdit = std::function<Outcome<Edit>(const Survey&, const std::string& panel, Position)>;
 
 MenuCommand row_command(Seat& seat, const char* label, const char* key, RowEdit edit) {
-    return {seat.say(label), key,
+    return {seat.say(label),
+            key,
             [&seat, edit] {
                 const Spot& spot = seat.desk().spot;
                 seat.act(edit(seat.desk().survey, spot.panel, *spot.row));
@@ -25,7 +26,7 @@ MenuCommand row_command(Seat& seat, const char* label, const char* key, RowEdit 
 
 /// A move to where `to` says; the choice goes along.
 MenuCommand move_command(Seat& seat, const char* label, const char* key,
-                         std::optional<Position> (*to)(const Survey&, const std::string&, Position)) {
+                         std::optional<Position> (*to)(const Survey&, std::string_view, Position)) {
     MenuCommand command = row_command(seat, label, key, {});
     command.act = [&seat, to] {
         const Spot spot = seat.desk().spot;
@@ -58,27 +59,38 @@ MenuList edit_menu(Seat& seat) {
         };
     };
     return {seat.say(tr("&Edit")),
-            {{seat.say(tr("&Undo")), "Ctrl+Z", [&seat] { seat.act(Action{Undo{}}); },
-              [&seat] { return seat.desk().history.undo_name().has_value(); }, {},
+            {{seat.say(tr("&Undo")),
+              "Ctrl+Z",
+              [&seat] { seat.act(Action{Undo{}}); },
+              [&seat] { return seat.desk().history.undo_name().has_value(); },
+              {},
               named(tr("&Undo"), tr("&Undo {0}"), &History::undo_name)},
-             {seat.say(tr("&Redo")), "Ctrl+Shift+Z", [&seat] { seat.act(Action{Redo{}}); },
-              [&seat] { return seat.desk().history.redo_name().has_value(); }, {},
+             {seat.say(tr("&Redo")),
+              "Ctrl+Shift+Z",
+              [&seat] { seat.act(Action{Redo{}}); },
+              [&seat] { return seat.desk().history.redo_name().has_value(); },
+              {},
               named(tr("&Redo"), tr("&Redo {0}"), &History::redo_name)},
              line(),
-             {seat.say(tr("&Back to where I was")), "Alt+Left", [&seat] { seat.act(Action{GoBack{}}); },
-              [&seat] { return !seat.desk().came_from.empty(); }, {}, {}}}};
+             {seat.say(tr("&Back to where I was")),
+              "Alt+Left",
+              [&seat] { seat.act(Action{GoBack{}}); },
+              [&seat] { return !seat.desk().came_from.empty(); },
+              {},
+              {}}}};
 }
 
 MenuList breaker_menu(Seat& seat, FrameActs& acts) {
-    MenuCommand slip{seat.say(tr("&All about this row")), "Ctrl+Return", [&acts] { acts.open_row_slip(); },
-                     [&seat] { return seat.desk().is_open && seat.desk().spot.row.has_value(); }, {}, {}};
+    MenuCommand slip{seat.say(tr("&All about this row")),
+                     "Ctrl+Return",
+                     [&acts] { acts.open_row_slip(); },
+                     [&seat] { return seat.desk().is_open && seat.desk().spot.row.has_value(); },
+                     {},
+                     {}};
     return {seat.say(tr("&Breaker")),
-            {std::move(slip),
-             line(),
-             move_command(seat, tr("Move &up"), "Alt+Up", &above),
+            {std::move(slip), line(), move_command(seat, tr("Move &up"), "Alt+Up", &above),
              move_command(seat, tr("Move &down"), "Alt+Down", &below),
-             move_command(seat, tr("Move a&cross"), "Alt+Right", &across),
-             line(),
+             move_command(seat, tr("Move a&cross"), "Alt+Right", &across), line(),
              row_command(seat, tr("&Two poles with the one below"), "Ctrl+2", &two_pole_here),
              row_command(seat, tr("&One pole again"), "Ctrl+1", &one_pole_here),
              row_command(seat, tr("T&ie with the one below"), "Ctrl+T", &tied_with_below),
@@ -89,26 +101,42 @@ MenuList breaker_menu(Seat& seat, FrameActs& acts) {
 }
 
 MenuCommand theme_command(Seat& seat, FrameActs& acts, const char* label, Theme theme) {
-    return {seat.say(label), "", [&acts, theme] { acts.set_theme(theme); }, {},
-            [&seat, theme] { return seat.looks().theme() == theme; }, {}};
+    return {seat.say(label),
+            "",
+            [&acts, theme] { acts.set_theme(theme); },
+            {},
+            [&seat, theme] { return seat.looks().theme() == theme; },
+            {}};
 }
 
 MenuList view_menu(Seat& seat, FrameActs& acts) {
     const auto units = [&](const char* label, Units one) {
-        return MenuCommand{seat.say(label), "", [&acts, one] { acts.set_units(one); }, {},
-                           [&seat, one] { return seat.units() == one; }, {}};
+        return MenuCommand{seat.say(label),
+                           "",
+                           [&acts, one] { acts.set_units(one); },
+                           {},
+                           [&seat, one] { return seat.units() == one; },
+                           {}};
     };
     const auto language = [&](const char* label, const char* code) {
-        return MenuCommand{label, "", [&acts, code] { acts.set_language(code); }, {},
-                           [&seat, code] { return seat.words().language() == code; }, {}};
+        return MenuCommand{label,
+                           "",
+                           [&acts, code] { acts.set_language(code); },
+                           {},
+                           [&seat, code] { return seat.words().language() == code; },
+                           {}};
     };
     return {seat.say(tr("&View")),
             {{seat.say(tr("&Larger")), "Ctrl++", [&acts] { acts.larger(); }, {}, {}, {}},
              {seat.say(tr("S&maller")), "Ctrl+-", [&acts] { acts.smaller(); }, {}, {}, {}},
              {seat.say(tr("&Usual size")), "Ctrl+0", [&acts] { acts.usual_size(); }, {}, {}, {}},
              line(),
-             {seat.say(tr("Panel as a &list")), "Ctrl+L", [&acts] { acts.toggle_list(); }, {},
-              [&acts] { return acts.is_list(); }, {}},
+             {seat.say(tr("Panel as a &list")),
+              "Ctrl+L",
+              [&acts] { acts.toggle_list(); },
+              {},
+              [&acts] { return acts.is_list(); },
+              {}},
              line(),
              theme_command(seat, acts, tr("As the s&ystem has it"), Theme::system),
              theme_command(seat, acts, tr("&Day"), Theme::light),

@@ -129,7 +129,7 @@ void GridView::on_typed(wxGridEvent& event) {
         if (seat_.words().say(one.label) == typed) typed = one.value;
     // The grid is still busy with its cell: the desk is told once it is done.
     CallAfter([this, row, column, typed] {
-        seat_.act(cell_typed(seat_.desk().survey, grid_, row, column, typed, seat_.units()));
+        seat_.act(cell_typed(seat_.desk().survey, grid_, row, column, typed, seat_.words()));
         look();
     });
 }
@@ -160,7 +160,7 @@ void GridView::paste() {
     wxTheClipboard->Close();
     if (!is_there || GetGridCursorRow() < 0) return;
     seat_.act(block_pasted(seat_.desk().survey, grid_, static_cast<std::size_t>(GetGridCursorRow()),
-                           static_cast<std::size_t>(GetGridCursorCol()), utf8(text.GetText()), seat_.units()));
+                           static_cast<std::size_t>(GetGridCursorCol()), utf8(text.GetText()), seat_.words()));
     look();
 }
 

@@ -50,10 +50,7 @@ menu menuitem {{ min-height: {p28}px; padding: {p3}px {p9}px; color: {ink}; }}
 menuitem:hover, menubar > menuitem:hover {{ background-color: {ink}; color: {ground}; box-shadow: none; border: none; }}
 menuitem:disabled, menuitem:disabled label {{ color: {rule}; }}
 label {{ color: {ink}; }}
-label.caption {{ color: {caption}; font-size: {small}px; }}
-label.title {{ font-weight: bold; font-size: {title}px; }}
-label.group {{ font-weight: bold; font-size: {group}px; }}
-label.figure {{ font-weight: bold; }}
+label.caption {{ color: {caption}; }}
 label.refusal {{ color: {danger}; }}
 button {{ border-radius: 0; background: {ground}; color: {ink}; border: 1px solid {caption}; box-shadow: none;
          min-height: {p34}px; padding: {p4}px {p12}px; outline-offset: -4px; }}
@@ -72,6 +69,7 @@ combobox arrow {{ color: {caption}; }}
 checkbutton, radiobutton {{ min-height: {p44}px; }}
 check, radio {{ border-radius: 0; border: 1px solid {ink}; background: {field}; color: {ink}; min-height: {p20}px; min-width: {p20}px; box-shadow: none; }}
 check:checked {{ background: {ink}; color: {ground}; }}
+notebook {{ border: none; }}
 notebook > header {{ background: {ground}; border: none; border-bottom: 1px solid {ink}; box-shadow: none; padding: 0; }}
 notebook > header tabs {{ margin: 0; }}
 notebook > header tab {{ border: none; background: {ground}; box-shadow: none; min-height: {p34}px; padding: {p4}px {p14}px;
@@ -84,6 +82,10 @@ treeview.view {{ background-color: {ground}; color: {ink}; border-color: {rule};
 treeview.view:selected, treeview.view:selected:focus {{ background-color: {selected}; color: {ink}; }}
 treeview.view header button, treeview.view header button:hover {{ border: none; border-bottom: 1px solid {ink}; background: {ground}; color: {caption};
     font-weight: normal; min-height: {p20}px; padding: {p2}px {p6}px; }}
+label.danger {{ background: #c8102e; color: #ffffff; font-weight: bold; padding: {p4}px {p6}px; }}
+label.warning {{ background: #ff8200; color: #000000; font-weight: bold; padding: {p4}px {p6}px; }}
+label.caution {{ background: #ffd100; color: #000000; font-weight: bold; padding: {p4}px {p6}px; }}
+label.notice {{ background: #0057b8; color: #ffffff; font-weight: bold; padding: {p4}px {p6}px; }}
 scrollbar {{ background: {ground}; border: none; }}
 scrollbar slider {{ background: {caption}; border-radius: 0; min-width: {p8}px; min-height: {p8}px; }}
 separator, paned > separator {{ background: {rule}; }}
@@ -112,8 +114,7 @@ std::string Looks::style_sheet() const {
                        fmt::arg("ink", css(colours_.ink)), fmt::arg("caption", css(colours_.caption)),
                        fmt::arg("rule", css(colours_.rule)), fmt::arg("accent", css(colours_.accent)),
                        fmt::arg("danger", css(colours_.danger)), fmt::arg("selected", css(selected)),
-                       fmt::arg("font", p(14)), fmt::arg("small", p(12)), fmt::arg("title", p(22)),
-                       fmt::arg("group", p(15)), fmt::arg("p2", p(2)), fmt::arg("p3", p(3)), fmt::arg("p4", p(4)),
+                       fmt::arg("font", p(14)), fmt::arg("p2", p(2)), fmt::arg("p3", p(3)), fmt::arg("p4", p(4)),
                        fmt::arg("p5", p(5)), fmt::arg("p6", p(6)), fmt::arg("p8", p(8)), fmt::arg("p9", p(9)),
                        fmt::arg("p12", p(12)), fmt::arg("p14", p(14)), fmt::arg("p20", p(20)), fmt::arg("p28", p(28)),
                        fmt::arg("p34", p(34)), fmt::arg("p44", p(44)));
@@ -121,8 +122,9 @@ std::string Looks::style_sheet() const {
 
 void Looks::take_hold() {
     const bool contrast = theme_ == Theme::contrast || (theme_ == Theme::system && system_is_high_contrast());
-    is_dark_ = contrast || theme_ == Theme::dark || (theme_ == Theme::system && system_is_dark());
-    colours_ = contrast ? high_contrast : is_dark_ ? by_night : by_day;
+    const bool dark = theme_ == Theme::dark || (theme_ == Theme::system && system_is_dark());
+    ground_ = contrast ? Ground::contrast : dark ? Ground::night : Ground::day;
+    colours_ = contrast ? high_contrast : dark ? by_night : by_day;
     if (!provider_) {
         provider_ = gtk_css_provider_new();
         gtk_style_context_add_provider_for_screen(gdk_screen_get_default(), GTK_STYLE_PROVIDER(provider_),

@@ -4,6 +4,8 @@
 
 #include <string>
 
+#include "desk/screen_inks.hpp"
+
 namespace doorcard {
 
 enum class Theme { system, light, dark, contrast };
@@ -24,7 +26,7 @@ public:
 
     Theme theme() const { return theme_; }
     double scale() const { return scale_; }
-    bool is_dark() const { return is_dark_; }
+    Ground ground() const { return ground_; }
     const Colours& colours() const { return colours_; }
     int pixels(double at_scale_1) const { return static_cast<int>(at_scale_1 * scale_ + 0.5); }
     int target() const { return pixels(44); }  ///< height of what a finger has to hit
@@ -35,7 +37,7 @@ private:
 
     Theme theme_;
     double scale_;
-    bool is_dark_ = false;
+    Ground ground_ = Ground::day;
     Colours colours_;
     void* provider_ = nullptr;
 };

@@ -43,10 +43,12 @@ NoticeStrip::Offer NoticeStrip::offer_now() const {
         return {seat_.say(tr("Somebody else has changed this file since you opened it.")),
                 seat_.say(tr("Take theirs (can be undone)")), seat_.say(tr("Keep mine")), TakeTheirs{}, KeepMine{}};
     if (desk.left)
-        return {seat_.say(desk.left->is_based_on_file
-                              ? tr("The program ended before these changes were saved. They were kept.")
-                              : tr("Changes were kept that were never saved; the file has been changed by somebody else since.")),
-                seat_.say(tr("Show them (can be undone)")), seat_.say(tr("Throw them away")), TakeJournal{}, DropLeft{}};
+        return {
+            seat_.say(
+                desk.left->is_based_on_file
+                    ? tr("The program ended before these changes were saved. They were kept.")
+                    : tr("Changes were kept that were never saved; the file has been changed by somebody else since.")),
+            seat_.say(tr("Show them (can be undone)")), seat_.say(tr("Throw them away")), TakeJournal{}, DropLeft{}};
     const std::string said = said_now();
     return {said, said.empty() ? "" : seat_.say(tr("Close")), "", Hush{}, Hush{}};
 }

@@ -32,8 +32,8 @@ StartView::StartView(wxWindow* parent, Seat& seat, StartChoices choices)
     auto* middle = new wxBoxSizer(wxVERTICAL);
     auto* name = new wxStaticText(this, wxID_ANY, "doorcard");
     give_style(name, "title");
-    auto* what = new wxStaticText(this, wxID_ANY,
-                                  wide(seat.say(tr("What hangs on which breaker, what it carries, and why it trips."))));
+    auto* what = new wxStaticText(
+        this, wxID_ANY, wide(seat.say(tr("What hangs on which breaker, what it carries, and why it trips."))));
     give_style(what, "caption");
     middle->Add(name, wxSizerFlags().Border(wxTOP, 36));
     middle->Add(what, wxSizerFlags().Border(wxBOTTOM, 24));
@@ -76,14 +76,17 @@ void StartView::add_new(wxSizer* into) {
     for (const int one : usual_spaces) spaces_->Append(wxString::Format("%d", one));
     spaces_->SetSelection(6);
     main_ = add(tr("Main, A"));
-    for (const int one : usual_mains) main_->Append(one == 0 ? wide(seat_.say(tr("not known yet"))) : wxString::Format("%d", one));
+    for (const int one : usual_mains)
+        main_->Append(one == 0 ? wide(seat_.say(tr("not known yet"))) : wxString::Format("%d", one));
     main_->SetSelection(0);
-    add_button(into, seat_.say(tr("Begin")), [this] { choices_.begin(chosen()); }, true);
+    add_button(
+        into, seat_.say(tr("Begin")), [this] { choices_.begin(chosen()); }, true);
 }
 
 NewSurvey StartView::chosen() const {
     NewSurvey known;
-    if (const int at = system_->GetSelection(); at > 0) known.system = all_systems()[static_cast<std::size_t>(at - 1)].system;
+    if (const int at = system_->GetSelection(); at > 0)
+        known.system = all_systems()[static_cast<std::size_t>(at - 1)].system;
     if (const int at = spaces_->GetSelection(); at > 0) known.spaces = usual_spaces[static_cast<std::size_t>(at - 1)];
     if (const int at = main_->GetSelection(); at > 0) known.main_a = usual_mains[static_cast<std::size_t>(at)];
     return known;
@@ -94,7 +97,8 @@ void StartView::add_open(wxSizer* into) {
     give_style(head, "group");
     into->Add(head, wxSizerFlags().Border(wxBOTTOM, 16));
     for (const std::string& path : choices_.left)
-        add_button(into, seat_.say(tr("Kept, never saved: look at it")), [this, path] { choices_.take_left(path); }, true);
+        add_button(
+            into, seat_.say(tr("Kept, never saved: look at it")), [this, path] { choices_.take_left(path); }, true);
     add_button(into, seat_.say(tr("Open a survey...")), choices_.ask_for_file);
     for (const std::string& path : choices_.recent)
         add_button(into, name_of_survey(path), [this, path] { choices_.open(path); });

@@ -16,9 +16,9 @@ namespace doorcard {
 
 /// What can be begun from here.
 struct StartChoices {
-    std::vector<std::string> recent;   ///< paths
-    std::vector<std::string> left;     ///< surveys without a file that a crash left
-    std::vector<std::string> examples; ///< paths
+    std::vector<std::string> recent;    ///< paths
+    std::vector<std::string> left;      ///< surveys without a file that a crash left
+    std::vector<std::string> examples;  ///< paths
     std::function<void(NewSurvey)> begin;
     std::function<void(const std::string&)> open;
     std::function<void(const std::string&)> take_left;

@@ -7,8 +7,9 @@
 namespace doorcard {
 
 WrappedText::WrappedText(wxWindow* parent, const std::string& text, const char* style)
-    : wxStaticText(parent, wxID_ANY, wide(text)), text_(wide(text)) {
+    : wxStaticText(parent, wxID_ANY, wide(text)) {
     if (style) give_style(this, style);
+    let_wrap(this);
     SetMinSize({40, -1});
     Bind(wxEVT_SIZE, [this](wxSizeEvent& event) {
         event.Skip();
@@ -19,20 +20,19 @@ WrappedText::WrappedText(wxWindow* parent, const std::string& text, const char* 
 }
 
 void WrappedText::set(const std::string& text) {
-    if (wide(text) == text_) return;
-    text_ = wide(text);
+    if (wide(text) == GetLabelText()) return;
+    SetLabelText(wide(text));
+    let_wrap(this);
     wrap();
 }
 
 void WrappedText::wrap() {
-    const int before = GetMinSize().y;
-    SetLabel(text_);
-    if (width_ > 40) Wrap(width_);
-    SetMinSize({40, -1});
-    InvalidateBestSize();
-    const int height = GetBestSize().y;
+    if (width_ <= 40) return;
+    const int height = wrapped_height(this, width_);
+    if (height == GetMinSize().y) return;
     SetMinSize({40, height});
-    if (height != before) GetParent()->Layout();
+    for (wxWindow* around = GetParent(); around && !around->IsTopLevel(); around = around->GetParent())
+        around->Layout();
 }
 
 }  // namespace doorcard

@@ -14,7 +14,6 @@ public:
 
 private:
     void wrap();
-    wxString text_;
     int width_ = 0;
 };
 

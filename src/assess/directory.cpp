@@ -27,12 +27,6 @@ Message joined(const std::vector<Message>& texts) {
     return and_list(std::move(parts));
 }
 
-bool says_spare(const Message& text) {
-    static const std::set<std::string> words = {"spare",    "space", "blank",   "unused",
-                                                "not used", "empty", "reserva", "libre"};
-    return words.contains(plain_form(text));
-}
-
 class Rows {
 public:
     Rows(const Network& network, std::size_t panel)
@@ -272,6 +266,12 @@ std::set<std::size_t> panels_at_and_below(const Network& network, std::size_t pa
 }
 
 }  // namespace
+
+bool says_spare(const Message& text) {
+    static const std::set<std::string> words = {"spare",    "space", "blank",   "unused",
+                                                "not used", "empty", "reserva", "libre"};
+    return words.contains(plain_form(text));
+}
 
 std::string name_of(Position position) {
     return position.half == ' ' ? fmt::format("{}", position.space)

@@ -56,6 +56,9 @@ struct PanelDirectory {
     int in_use() const { return traced + claimed + not_traced; }
 };
 
+/// A text that says of a breaker that it feeds nothing: 'spare', 'blank'. It describes no circuit.
+bool says_spare(const Message& text);
+
 PanelDirectory directory_of(const Network&, std::size_t panel);
 
 /// A source that feeds a panel, or comes in at or below it, and where it is shut off.

@@ -14,7 +14,8 @@ namespace {
 
 /// What is wrong with the command line; empty: nothing.
 std::string misuse(const CardOptions& options, const Words& words) {
-    if (options.side != "panel") return words(tr("the back by room is not built yet: --side panel is what there is"));
+    if (options.side != "panel" && options.side != "rooms" && options.side != "both")
+        return words.say({tr("--side {0}: panel (the front), rooms (the back) or both"), {options.side}});
     if (!options.since.empty()) return words(tr("surveys are not compared yet: leave --since out"));
     if (!paper_choice(options.paper))
         return words.say(
@@ -31,8 +32,18 @@ CardChoice choice_of(const CardOptions& options, const RuleBook& book) {
     choice.panels = options.panels;
     choice.paper = paper.paper;
     choice.cut = paper.cut;
+    choice.back_follows = options.side == "both";
     choice.source_label = book.cite("nec-408-4-b").text();
     return choice;
+}
+
+Sheet sheet_of(const CardOptions& options, const Network& network, const RuleBook& book, const Words& words) {
+    const CardChoice choice = choice_of(options, book);
+    const Assessment assessment = assess(network, book);
+    if (options.side == "panel") return card_sheet(network, assessment, choice, words);
+    const Sheet backs = card_back_sheet(network, assessment, choice, words);
+    if (options.side == "rooms") return backs;
+    return both_sides(card_sheet(network, assessment, choice, words), backs, choice, words);
 }
 
 std::optional<double> millimetres(std::string_view text) {
@@ -74,7 +85,7 @@ int run_card(const CardOptions& options, std::ostream& out, std::ostream& err, c
     }
     if (!all_panels_known(options.panels, loaded->survey, options.file, err, words)) return exit_usage;
     const Network network = network_of(loaded->survey);
-    Sheet sheet = card_sheet(network, assess(network, loaded->book), choice_of(options, loaded->book), words);
+    Sheet sheet = sheet_of(options, network, loaded->book, words);
     date_by_environment(sheet);
     deliver(sheet, options.output, options.json, out);
     if (options.json) out << card_json(network, sheet, words).dump(2) << '\n';

@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "base/words.hpp"
-#include "sheet/card.hpp"
+#include "sheet/card_back.hpp"
 
 namespace doorcard {
 
@@ -16,7 +16,7 @@ struct CardOptions {
     std::vector<std::string> rules;   ///< files of local rules laid over those of the survey
     std::string output;               ///< empty or "-": text to standard output; else the ending says what is painted
     std::vector<std::string> panels;  ///< ids; empty: all
-    std::string side = "panel";       ///< panel; rooms and both are refused: the back is not built yet
+    std::string side = "panel";       ///< panel (the front), rooms (the back), or both, front then back
     std::string paper = "letter";     ///< letter | a4 | half-letter | WxHmm, the door pocket as measured
     std::string since;                ///< refused: surveys are not compared yet
     bool json = false;

@@ -114,7 +114,9 @@ void add_card_command(CLI::App& app, Run& run) {
     command->add_option("--panel", options->panels, "only this panel (all)")
         ->option_text("ID")
         ->allow_extra_args(false);
-    command->add_option("--side", options->side, "panel (the front); rooms and both come with the back")
+    command
+        ->add_option("--side", options->side,
+                     "panel (the front), rooms (the back, for the occupant), or both, to print on two sides")
         ->option_text("panel");
     command->add_option("--paper", options->paper,
                         "letter, a4, half-letter, or the door pocket as measured: 132x206mm");

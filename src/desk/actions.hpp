@@ -75,10 +75,19 @@ struct DropLeft {};
 struct RulesRead {
     std::shared_ptr<const RuleBook> book;
 };
+/// Something done beside the survey, or not done: it is said in the window.
+struct Tell {
+    Said::Kind kind = Said::Kind::done;
+    Message what;
+};
+/// What a crash left of a survey that never had a file.
+struct LeftFound {
+    Journal left;
+};
 struct Hush {};  ///< what was said is taken away
 
 using Action = std::variant<BeginNew, Opened, NotOpened, Apply, Refuse, Undo, Redo, ShowPanel, ChooseRow, ShowPage,
                             OpenSlip, GoTo, GoBack, Save, SaveAs, Saved, SaveFailed, FileChanged, TakeTheirs, KeepMine,
-                            TakeJournal, DropLeft, RulesRead, Hush>;
+                            TakeJournal, DropLeft, RulesRead, Tell, LeftFound, Hush>;
 
 }  // namespace doorcard

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: MIT
 #pragma once
-#include <optional>
 #include <string>
 #include <vector>
 
@@ -10,24 +9,23 @@
 
 namespace doorcard {
 
-/// What can be chosen on the feed line, mm, and what a screen reader says of it.
+/// A name on the feed line that leads somewhere, mm, and what a screen reader says of it. 'and 12 more' leads to the
+/// first panel that found no room.
 struct FeedPlace {
-    enum class Kind { source, panel, more };  ///< `more`: panels that found no room
-    Kind kind = Kind::panel;
-    std::string id;  ///< of the source or the panel; of `more` that of the panel that feeds them
     Frame frame;
+    std::string id;
+    bool is_panel = true;  ///< else a source
     std::string words;
 };
 
-/// The way of power as a single-line stroke: from the source over the panels on the way to the panel shown, what else
-/// comes in there, and the panels that it feeds. `places` are in the order of a keyboard walk.
+/// The way of power as a single-line stroke: from the source over the panels above to the panel shown, what else comes
+/// in on the way, and the panels that it feeds; as many as the width takes, the rest as a number. As high as it needs:
+/// `page.paper.height`.
 struct FeedLine {
     Page page;
-    std::vector<FeedPlace> places;
-    const FeedPlace* at(double x, double y) const;  ///< null where there is nothing
+    std::vector<FeedPlace> places;  ///< in the order of a keyboard walk
 };
 
-/// `panel` is the position of the panel shown; `width` in mm. Asks the survey's tables alone. Empty without a panel.
-FeedLine feed_line(const Survey&, std::size_t panel, double width, const Words&);
+FeedLine feed_line(const Survey&, std::size_t shown_panel, double width, const Words&);
 
 }  // namespace doorcard

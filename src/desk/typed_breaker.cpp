@@ -9,6 +9,7 @@
 #include <cmath>
 
 #include "base/folded.hpp"
+#include "desk/claimed_circuit.hpp"
 #include "desk/new_ids.hpp"
 #include "survey/edits/breaker_edits.hpp"
 #include "survey/edits/circuit_edits.hpp"
@@ -243,13 +244,6 @@ std::string typed_text_of(const Survey& survey, std::string_view panel_id, Posit
     const std::string words = circuit && circuit->purpose ? *circuit->purpose : breaker->old_label.value_or("");
     if (!words.empty()) text += " " + words;
     return std::string(trimmed(text));
-}
-
-std::string new_circuit_id(const Survey& survey, std::string_view text) {
-    const std::string id = id_of_words(text, "circuit");
-    std::string unique = id;
-    for (int n = 2; survey.circuits.contains(unique); ++n) unique = fmt::format("{}-{}", id, n);
-    return unique;
 }
 
 }  // namespace doorcard

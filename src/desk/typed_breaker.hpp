@@ -22,7 +22,4 @@ Outcome<TypedBreaker> typed_breaker(const Survey&, std::string_view panel, Posit
 /// What one would type on a row to get what is there; empty where nothing is known of it.
 std::string typed_text_of(const Survey&, std::string_view panel, Position);
 
-/// An id that no circuit has yet, made of the words of its text: 'kitchen', 'kitchen-2'.
-std::string new_circuit_id(const Survey&, std::string_view text);
-
 }  // namespace doorcard

@@ -146,6 +146,8 @@ private:
         desk_.assessed = assess_all(desk_.survey, *desk_.book);
         ++desk_.edits;
     }
+    void operator()(Tell action) { desk_.said = Said{action.kind, std::move(action.what), {}}; }
+    void operator()(LeftFound action) { desk_.left = std::move(action.left); }
     void operator()(Hush) { desk_.said.reset(); }
 
     void begin(std::string path, std::string text, Survey survey, std::shared_ptr<const RuleBook> book) {

@@ -4,22 +4,14 @@
 #include <algorithm>
 
 #include "assess/circuit_text.hpp"
+#include "sheet/card_cut.hpp"
 #include "sheet/card_parts.hpp"
 #include "sheet/sheet_start.hpp"
 
 namespace doorcard {
 namespace {
 
-constexpr double margin = 6;       // inside the trim
-constexpr double head_drop = 6.0;  // from the trim to the top of the head
 constexpr double above_paper = 6;  // least room for cut marks
-
-// Where the card lies on its paper: in the middle, high enough to leave room for the tag below it.
-Frame trim_on(const Paper& paper, const Paper& cut) {
-    const double x = (paper.width - cut.width) / 2;
-    const double middle = (paper.height - cut.height) / 2;
-    return {x, middle > 15 ? 15 : middle, cut.width, cut.height};
-}
 
 // Heights of the parts that every card of a panel has, found by drawing them aside.
 struct Heights {
@@ -71,7 +63,7 @@ public:
 
 private:
     CardPlan planned(double rows_height) const {
-        return card_plan(network_, panel_, trim_.x + margin, trim_.right() - margin, rows_height, words_);
+        return card_plan(network_, panel_, trim_.x + card_margin, trim_.right() - card_margin, rows_height, words_);
     }
 
     CardContent content(CardPlan& plan, std::size_t card) const {
@@ -86,7 +78,7 @@ private:
         page.table = table(plan, number);
         Drawing drawing(page);
         const CardContent card = content(plan, number);
-        draw_cut_marks(drawing, card);
+        draw_cut_marks(drawing, trim_, choice_.cut.has_value(), words_);
         draw_upper(drawing, card);
         const double bottom = place_cells(plan, plan.pages[number], heights.table_top, rows_height);
         draw_rows(drawing, card, heights.table_top, bottom);

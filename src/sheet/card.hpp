@@ -21,7 +21,8 @@ struct CardChoice {
     Paper paper = letter_paper;
     std::optional<Paper>
         cut;  ///< the door pocket as measured, at least `least_cut`; absent: `usual_cut`, measure first
-    std::string source_label;  ///< what the rule on marking where a panel is fed from is cited as; may be empty
+    std::string source_label;   ///< what the rule on marking where a panel is fed from is cited as; may be empty
+    bool back_follows = false;  ///< the back is printed too: the tag stands there, not below the front
 };
 
 /// A paper for a card of this size with its cut marks: half letter, letter, or as large as it takes.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 
+#include "sheet/card_cut.hpp"
 #include "sheet/card_parts.hpp"
 
 namespace doorcard {
@@ -17,16 +18,21 @@ void corner(Drawing& drawing, double x, double y, double outward_x, double outwa
 
 }  // namespace
 
-void draw_cut_marks(Drawing& drawing, const CardContent& card) {
-    const Frame& trim = card.trim;
+Frame trim_on(const Paper& paper, const Paper& cut) {
+    const double x = (paper.width - cut.width) / 2;
+    const double middle = (paper.height - cut.height) / 2;
+    return {x, middle > 15 ? 15 : middle, cut.width, cut.height};
+}
+
+void draw_cut_marks(Drawing& drawing, const Frame& trim, bool measured, const Words& words) {
     corner(drawing, trim.x, trim.y, -1, -1);
     corner(drawing, trim.right(), trim.y, 1, -1);
     corner(drawing, trim.x, trim.bottom(), -1, 1);
     corner(drawing, trim.right(), trim.bottom(), 1, 1);
-    const Message words{card.choice.cut ? tr("cut to {0:.0f} × {1:.0f} mm, the door pocket as measured")
-                                        : tr("cut to {0:.0f} × {1:.0f} mm; measure the door pocket first"),
-                        {trim.width, trim.height}};
-    const std::string text = card.words.say(words);
+    const Message cut{measured ? tr("cut to {0:.0f} × {1:.0f} mm, the door pocket as measured")
+                               : tr("cut to {0:.0f} × {1:.0f} mm; measure the door pocket first"),
+                      {trim.width, trim.height}};
+    const std::string text = words.say(cut);
     const TypeStyle style{6.5};
     drawing.text({trim.x + 5, trim.bottom() + 1, trim.width - 10, 3}, trim.bottom() + 3.3,
                  cut_to(text, style, trim.width - 10), style, Align::middle, inks::caption);
@@ -34,7 +40,7 @@ void draw_cut_marks(Drawing& drawing, const CardContent& card) {
 
 void draw_tag(Drawing& drawing, const CardContent& card) {
     const std::vector<std::string> asks = ask_before(card.network, card.plan.directory);
-    if (asks.empty() || card.card > 0) return;
+    if (asks.empty() || card.card > 0 || card.choice.back_follows) return;
     std::string list;
     for (const std::string& ask : asks) list += (list.empty() ? "" : ",  ") + ask;
     const double top = card.trim.bottom() + 8;

@@ -6,6 +6,7 @@
 #include "sheet/card_parts.hpp"
 #include "sheet/face_signs.hpp"
 #include "sheet/sheet_head.hpp"
+#include "sheet/signal.hpp"
 
 namespace doorcard {
 namespace {
@@ -31,47 +32,13 @@ void draw_stroke(Drawing& drawing, const CardContent& card, double y, const Feed
         arrow_head(drawing, card.right(), y, true, 2.4);
 }
 
-constexpr TypeStyle signal_word{10.5, true};
-
-void draw_signal_box(Drawing& drawing, const CardContent& card, double top, double height, double panel,
-                     const std::string& signal, Ink colour) {
-    drawing.box({card.left(), top, panel, height}, lines::outline, colour);
-    drawing.box({card.left(), top, card.width(), height}, lines::outline);
-    drawing.text({card.left(), top, panel, height}, top + height / 2 + cap_height(signal_word.points) / 2, signal,
-                 signal_word, Align::middle, inks::black);
-}
-
-double draw_signal(Drawing& drawing, const CardContent& card, double top, const std::string& signal, Ink colour,
-                   const std::string& title, const std::string& text) {
-    const double panel = std::max(26.0, text_width(signal, signal_word) + 5);
-    const double x = card.left() + panel + 2;
-    const double room = card.right() - x - 1.2;
-    const auto titles = broken_lines(title, {9, true}, room);
-    const auto pieces = broken_lines(text, {8.5}, room);
-    const double beside = text_width(title, {9, true}) + 2.5;  // a short text stands on the title's line
-    if (pieces.size() == 1 && beside + text_width(text, {8.5}) <= room) {
-        const double middle = top + 3.2 + cap_height(9) / 2;
-        draw_signal_box(drawing, card, top, 6.4, panel, signal, colour);
-        drawing.text({x, top, beside - 0.5, 6.4}, middle, title, {9, true});
-        drawing.text({x + beside, top, room - beside, 6.4}, middle, text, {8.5});
-        return top + 6.4;
-    }
-    double height =
-        1.5 + lines_height(titles.size(), 9) + (pieces.empty() ? 0 : 0.9 + lines_height(pieces.size(), 8.5)) + 0.6;
-    height = std::max(height, 6.4);
-    draw_signal_box(drawing, card, top, height, panel, signal, colour);
-    const double middle = pieces.empty() ? (height - lines_height(titles.size(), 9)) / 2 : 1.5;
-    const double below = drawing.paragraph({x, top + middle, room, height - 1.5}, title, {9, true});
-    if (!pieces.empty()) drawing.paragraph({x, below + 0.7, room, height}, text, {8.5});
-    return top + height;
-}
-
-std::string off_reasons(const CardContent& card) {
+std::string off_reasons(const Network& network, const PanelDirectory& directory) {
     std::string text;
-    for (const DirectoryRow& row : card.plan.directory.rows)
-        if (row.kind == RowKind::off && card.survey().breakers[*row.breaker].off_why)
-            text += (text.empty() ? "" : "; ") + name_of(row.positions) + ": " +
-                    *card.survey().breakers[*row.breaker].off_why;
+    for (const DirectoryRow& row : directory.rows) {
+        if (row.kind != RowKind::off || !network.survey().breakers[*row.breaker].off_why) continue;
+        text += (text.empty() ? "" : "; ") + name_of(row.positions) + ": " +
+                *network.survey().breakers[*row.breaker].off_why;
+    }
     return text.empty() ? text : text + ".";
 }
 
@@ -108,13 +75,14 @@ double draw_warnings(Drawing& drawing, const CardContent& card, double top) {
     double y = top;
     const std::string sources = sources_text(card.network, card.plan.directory.panel, card.words);
     if (!sources.empty())
-        y = draw_signal(drawing, card, y, card.words(tr("CAUTION")), inks::caution,
+        y = draw_signal(drawing, {card.left(), y, card.width(), 0}, card.words(tr("CAUTION")), inks::caution,
                         card.words(tr("MULTIPLE SOURCES OF POWER")), sources) +
             1.4;
     const std::string off = kept_off_text(card.network, card.plan.directory, card.words);
     if (!off.empty())
-        y = draw_signal(drawing, card, y, card.words(tr("WARNING")), inks::warning,
-                        card.words.say({tr("Do not switch on {0}"), {off}}), off_reasons(card)) +
+        y = draw_signal(drawing, {card.left(), y, card.width(), 0}, card.words(tr("WARNING")), inks::warning,
+                        card.words.say({tr("Do not switch on {0}"), {off}}),
+                        off_reasons(card.network, card.plan.directory)) +
             1.2;
     for (const std::string& note : untied_notes(card.plan, card.words))
         y = drawing.paragraph({card.left(), y + 0.3, card.width(), 12}, note, {8, true}) + 0.6;

@@ -35,7 +35,6 @@ double draw_legend(Drawing&, const CardContent&, double top);
 double draw_cautions(Drawing&, const CardContent&, double top);
 double draw_foot(Drawing&, const CardContent&, double top);
 
-void draw_cut_marks(Drawing&, const CardContent&);
 /// A dated strip outside the card: what to ask before switching off; only where it fits on the paper below the card.
 void draw_tag(Drawing&, const CardContent&);
 

@@ -53,6 +53,13 @@ Message source_shut_off(const Survey& survey, const PanelSource& source, const s
     return {tr("{0}: {1}"), {source_name(thing), std::move(where)}};
 }
 
+// A generator that starts by itself comes back when the utility goes.
+Message source_step(const Survey& survey, const PanelSource& source, const std::string& panel_id) {
+    Message step = source_shut_off(survey, source, panel_id);
+    if (survey.sources[source.source].starts != "auto") return step;
+    return {tr("{0}; it starts by itself: set it to OFF"), {std::move(step)}};
+}
+
 std::string phases_and_wires(const SystemFacts& facts) {
     const std::string name(facts.name);
     const auto space = name.find(' ');
@@ -162,6 +169,31 @@ std::string sources_text(const Network& network, std::size_t panel, const Words&
     return words.say({ways == 2 ? tr("Shut off both: {0}. The line side of the main stays live.")
                                 : tr("Shut off all: {0}. The line side of the main stays live."),
                       {std::move(list)}});
+}
+
+bool has_own_main(const Panel& panel) { return panel.main != MainKind::lugs; }
+
+std::vector<std::string> all_off_steps(const Network& network, std::size_t panel, const Words& words) {
+    const Survey& survey = network.survey();
+    const Panel& thing = survey.panels[panel];
+    std::vector<std::string> steps;
+    const auto& feeders = network.breakers_feeding(panel);
+    if (thing.main == MainKind::split_bus)
+        steps.push_back(words.say({tr("Every main, for there are several: {0}"), {main_text(network, panel, words)}}));
+    else if (thing.main && has_own_main(thing))
+        steps.push_back(words.say({tr("Main: {0}"), {main_text(network, panel, words)}}));
+    else if (feeders.empty())
+        steps.push_back(thing.main ? words(tr("Main: not in this panel, not known where"))
+                                   : words(tr("Main: not seen")));
+    else
+        for (const std::size_t feeder : feeders)
+            steps.push_back(words.say({tr("Handle {0}"), {feed_message(survey, survey.breakers[feeder].id)}}));
+    for (const PanelSource& source : sources_at(network, panel)) {
+        const Source& what = survey.sources[source.source];
+        if (source.through || (what.kind && *what.kind != "utility"))
+            steps.push_back(words.say(source_step(survey, source, thing.id)));
+    }
+    return steps;
 }
 
 std::string kept_off_text(const Network&, const PanelDirectory& directory, const Words& words) {

@@ -16,6 +16,11 @@ std::string main_caption(const Panel&, const Words&);
 std::string main_text(const Network&, std::size_t panel, const Words&);
 /// "Shut off all: main, here; solar, north wall." Empty with one source.
 std::string sources_text(const Network&, std::size_t panel, const Words&);
+/// What takes the whole panel down, a step for each: "Main: top of this panel, cellar stair", "Solar: 22+24 and north
+/// wall".
+std::vector<std::string> all_off_steps(const Network&, std::size_t panel, const Words&);
+/// True where the panel has a main of its own, or nobody looked.
+bool has_own_main(const Panel&);
 /// Breakers that are kept off: "18 and 20"; empty where none is.
 std::string kept_off_text(const Network&, const PanelDirectory&, const Words&);
 /// "HVAC: heating ..." of the abbreviations that the rows use.

@@ -82,7 +82,7 @@ void FaceView::lay_out() {
 void FaceView::draw(cairo_t* cairo) {
     const double scale = pixels_per_mm() / points_per_mm;
     cairo_scale(cairo, scale, scale);
-    paint_page(cairo, picture_.page, screen_inks(looks().is_dark(), looks().theme() == Theme::contrast));
+    paint_page(cairo, picture_.page, screen_inks(looks().ground()));
 }
 
 const FaceRowPlace* FaceView::place_of(Position position) const {
@@ -162,7 +162,8 @@ void FaceView::edit_row(const std::string& begun) {
     if (!seat_.desk().spot.row) seat_.act(Action{ChooseRow{row_or_first()}});
     editing_ = row_or_first();
     show_row();
-    editor_->ChangeValue(wide(begun.empty() ? typed_text_of(seat_.desk().survey, seat_.desk().spot.panel, *editing_) : begun));
+    editor_->ChangeValue(
+        wide(begun.empty() ? typed_text_of(seat_.desk().survey, seat_.desk().spot.panel, *editing_) : begun));
     place_editor();
     editor_->Show();
     editor_->SetFocus();
@@ -173,7 +174,8 @@ void FaceView::place_editor() {
     const FaceRowPlace* place = editing_ ? place_of(*editing_) : nullptr;
     if (!place) return;
     const double mm = pixels_per_mm();
-    const wxPoint corner = CalcScrolledPosition(wxPoint(static_cast<int>(place->text.x * mm), static_cast<int>(place->row.y * mm)));
+    const wxPoint corner =
+        CalcScrolledPosition(wxPoint(static_cast<int>(place->text.x * mm), static_cast<int>(place->row.y * mm)));
     const int height = std::max(looks().pixels(36), static_cast<int>(place->row.height * mm));
     editor_->SetSize(corner.x, corner.y, static_cast<int>(place->text.width * mm), height);
 }

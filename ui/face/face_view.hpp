@@ -17,6 +17,7 @@ public:
     void look();
     /// Opens the row's words for typing; with `begun` they are replaced by it.
     void edit_row(const std::string& begun = {});
+    bool is_editing() const { return editing_.has_value(); }
 
 private:
     void draw(cairo_t*) override;

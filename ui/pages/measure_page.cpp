@@ -4,6 +4,7 @@
 #include <wx/stattext.h>
 #include <wx/tglbtn.h>
 
+#include "desk/appliances.hpp"
 #include "ui/accessible.hpp"
 #include "ui/grid_view.hpp"
 #include "ui/pages/pages.hpp"
@@ -55,10 +56,12 @@ private:
 
     void add_grids() {
         grids_ = new wxSimplebook(this);
-        readings_ = new GridView(grids_, seat_, seat_.say(tr("Readings")),
-                                 [this](const Desk& desk) { return readings_grid(desk.survey, seat_.units()); });
-        loads_ = new GridView(grids_, seat_, seat_.say(tr("Nameplates")),
-                              [this](const Desk& desk) { return loads_grid(desk.survey, "", seat_.units()); });
+        readings_ = new GridView(grids_, seat_, seat_.say(tr("Readings")), [this](const Desk& desk) {
+            return readings_grid(desk.survey, desk.spot.panel, seat_.units(), seat_.words());
+        });
+        loads_ = new GridView(grids_, seat_, seat_.say(tr("Nameplates")), [this](const Desk& desk) {
+            return loads_grid(desk.survey, desk.spot.panel, seat_.units(), seat_.words());
+        });
         loads_->set_offers([this](const std::string& column, const std::string& typed) {
             return column == "title" ? offers_like(typed) : std::vector<std::string>{};
         });

@@ -28,8 +28,9 @@ public:
         name_for_readers(line_, seat.say(tr("Room and its outlets, or a row of answers")));
         line_->Bind(wxEVT_TEXT_ENTER, [this](wxCommandEvent&) { take_line(); });
         line_->Bind(wxEVT_TEXT_PASTE, &RoomsPage::on_paste, this);
-        outlets_ = new GridView(this, seat, seat.say(tr("Outlets")),
-                                [&seat](const Desk& desk) { return outlets_grid(desk.survey, "", seat.units()); });
+        outlets_ = new GridView(this, seat, seat.say(tr("Outlets")), [&seat](const Desk& desk) {
+            return outlets_grid(desk.survey, desk.spot.panel, seat.units(), seat.words());
+        });
         GetSizer()->Add(how, wxSizerFlags().Expand().Border(wxTOP | wxBOTTOM, 8));
         GetSizer()->Add(line_, wxSizerFlags().Expand().Border(wxBOTTOM, 8));
         GetSizer()->Add(outlets_, wxSizerFlags(1).Expand());
@@ -42,7 +43,7 @@ private:
     void take_line() {
         const std::string typed = utf8(line_->GetValue());
         const std::size_t before = seat_.desk().edits;
-        seat_.act(typed_outlets(seat_.desk().survey, typed));
+        seat_.act(typed_outlets(seat_.desk().survey, seat_.desk().spot.panel, typed));
         if (seat_.desk().edits != before) line_->Clear();
     }
     void on_paste(wxClipboardTextEvent& event) { event.Skip(); }
