@@ -1,6 +1,4 @@
 // SPDX-License-Identifier: MIT
-#include <fmt/format.h>
-
 #include <algorithm>
 
 #include "desk/face_parts.hpp"
@@ -64,7 +62,7 @@ private:
         drawing_.shape({{frame->right(), y - 1.5}, {frame->right() - 2.4, y}, {frame->right(), y + 1.5}}, inks::accent);
     }
 
-    // All of its positions that hang together, dashed, with the handle it gets and its words.
+    // All of its positions that hang together, dashed; the words are the row's.
     void draw_planned(const PlannedMark& mark) {
         std::optional<Frame> whole;
         for (const Position position : mark.to)
@@ -76,20 +74,6 @@ private:
         if (!whole) return;
         drawing_.box({whole->x + 0.7, whole->y + 0.4, whole->width - 1.4, whole->height - 0.8}, 0.4, std::nullopt,
                      inks::accent, {1.7, 1.1});
-        draw_planned_words(mark, *whole, is_left(mark.to.front()));
-    }
-
-    void draw_planned_words(const PlannedMark& mark, const Frame& whole, bool left) {
-        const FaceColumns& columns = canvas_.columns();
-        const double x = columns.text_x(left), room = columns.text_width() - 1.2;
-        std::string words = mark.words;
-        TypeStyle style{8.5, true};
-        style.condensed = text_width(words, style) > room;
-        words = cut_to(words, style, room);
-        const double baseline = whole.bottom() - 1.7, width = text_width(words, style);
-        drawing_.fill({x - 0.5, baseline - cap_height(8.5) - 0.8, width + 1.4, cap_height(8.5) + 1.9}, inks::paper);
-        drawing_.text({x, baseline - cap_height(8.5) - 0.9, width + 0.4, cap_height(8.5) + 2.0}, baseline, words, style,
-                      Align::left, inks::accent);
     }
 
     // The handle framed, an arrow head beside it the way it is to go: outward is off.

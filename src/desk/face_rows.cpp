@@ -15,17 +15,31 @@ bool is_unknown(const DirectoryRow& row) {
     return row.kind == RowKind::not_traced || row.kind == RowKind::not_described;
 }
 
+std::string planned_at(const FaceLook& look, const DirectoryRow& row) {
+    for (const PlannedMark& mark : look.planned)
+        if (!mark.to.empty() && std::ranges::find(row.positions, mark.to.front()) != row.positions.end())
+            return mark.words;
+    return {};
+}
+
+TypeStyle planned_style(const std::string& words, double width) {
+    TypeStyle style{under_points, true};
+    style.condensed = text_width(words, style) > width;
+    return style;
+}
+
 /// How the words of a row are set into its room.
 struct RowSetting {
     TypeStyle style;
     std::vector<std::string> lines;
     std::vector<std::string> under;  ///< smaller, below
+    std::string planned;             ///< likewise, last
     bool has_scale = false;          ///< a line of its own for the load
     double to_scale = 4.1;           ///< from the last baseline to the figures'
 
     double height() const {
         double sum = cap_height(style.points) + static_cast<double>(lines.size() - 1) * line_advance(style.points) +
-                     static_cast<double>(under.size()) * line_advance(under_points);
+                     static_cast<double>(under.size() + !planned.empty()) * line_advance(under_points);
         return sum + (has_scale ? to_scale + 0.7 : descent(style.points));
     }
 };
@@ -36,6 +50,7 @@ public:
     Setting(const FaceCanvas& canvas, const DirectoryRow& row, double width)
         : text_(canvas.words.say(row.text)),
           under_(canvas.words.say(row.under)),
+          planned_(planned_at(canvas.look, row)),
           has_load_(canvas.facts.load_of(row) != nullptr),
           width_(width) {
         style_.bold = is_unknown(row);
@@ -63,6 +78,7 @@ private:
         one.style.points = points;
         one.has_scale = has_load_;
         one.to_scale = points > 9.2 ? 4.1 : 3.5;
+        if (!planned_.empty()) one.planned = cut_to(planned_, planned_style(planned_, width_), width_);
         if (!under_.empty()) one.under = broken_lines(under_, {under_points}, width_, 2);
         if (text_width(text_, one.style) > width_ && most == 1 && !one.style.italic && !one.style.bold)
             one.style.condensed = true;
@@ -72,7 +88,7 @@ private:
     }
     bool is_whole(const RowSetting& one) const { return one.lines.size() == 1 && one.lines.front() == text_; }
 
-    std::string text_, under_;
+    std::string text_, under_, planned_;
     bool has_load_;
     double width_;
     TypeStyle style_;
@@ -171,6 +187,10 @@ private:
             draw_line(line, {under_points}, baseline, inks::caption);
         }
         if (is_unknown(row_)) draw_unknown(widest, top, baseline);
+        if (!set.planned.empty()) {
+            baseline += line_advance(under_points);
+            draw_line(set.planned, planned_style(set.planned, text_.width), baseline, inks::accent);
+        }
         return baseline;
     }
 
@@ -219,6 +239,7 @@ private:
         const Frame words{text_.x, text_.y, text_.width - for_figures, text_.height};
         std::string text = canvas_.words.say(row_.text);
         if (!row_.under.empty()) text += "; " + canvas_.words.say(row_.under);
+        if (const std::string planned = planned_at(canvas_.look, row_); !planned.empty()) text = planned + "; " + text;
         if (text_width(text, style) > words.width && !style.italic) style.condensed = true;
         const double width = draw_line(cut_to(text, style, words.width), style, baseline, ink());
         if (is_unknown(row_) && words.width - width > 5)
@@ -243,7 +264,7 @@ double needed_height(const FaceCanvas& canvas, const FaceRun& run) {
     const DirectoryRow& row = canvas.face.entry(run.entry);
     const bool is_half =
         run.first == run.last && canvas.face.cells[0].size() > run.first && row.positions.front().half != ' ';
-    if (is_half || row.under.empty()) return 0;
+    if (is_half || (row.under.empty() && planned_at(canvas.look, row).empty())) return 0;
     return Setting(canvas, row, canvas.columns().text_width() - sign_width(row)).least();
 }
 
