@@ -17,6 +17,7 @@ public:
         const DirectoryRow& row = plan_.entry(run.entry);
         const double indent = place.sign_beside ? sign_width(row) : 0;
         Frame room{columns_.text_x(place.left), place.y, columns_.text_width() - indent, place.height};
+        note_region(row, room);
         const TextBlock block = place.parted ? parted_block(plan_, run.entry, room.width, card_.words)
                                              : text_block(plan_, run.entry, room.width, place.free(), card_.words);
         if (place.sign_beside) {
@@ -40,6 +41,14 @@ public:
     }
 
 private:
+    // Who points at the words of a row means its circuit, or its breaker where none is known.
+    void note_region(const DirectoryRow& row, const Frame& room) {
+        if (!row.breaker) return;
+        const Survey& survey = card_.network.survey();
+        drawing_.page().regions.push_back({room, row.circuits.empty() ? "breaker:" + survey.breakers[*row.breaker].id
+                                                                     : "circuit:" + survey.circuits[row.circuits.front()].id});
+    }
+
     // The first line stands on the number's baseline where the words fit below it, else they stand in the middle.
     static double first_baseline(const TextBlock& block, const FacePlace& place) {
         if (block.lines.empty()) return place.y;

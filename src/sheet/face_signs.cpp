@@ -109,12 +109,12 @@ void draw_arrow(Drawing& drawing, double x, double y, bool into_bus, bool bus_ri
     drawing.line(tail, middle, tip + (to_right ? -1.5 : 1.5), middle, 0.45);
 }
 
-void draw_bracket(Drawing& drawing, double x, double y1, double y2, bool on_left, double depth, bool broken) {
+void draw_bracket(Drawing& drawing, double x, double y1, double y2, bool on_left, double depth, bool broken, Ink ink) {
     const double back = on_left ? x - depth : x + depth;
     const std::vector<double> dashes = broken ? std::vector<double>{1.3, 0.8} : std::vector<double>{};
-    drawing.line(x, y1, back, y1, lines::heavy);
-    drawing.line(x, y2, back, y2, lines::heavy);
-    drawing.line(back, y1 - lines::heavy / 2, back, y2 + lines::heavy / 2, lines::heavy, inks::text, dashes);
+    drawing.line(x, y1, back, y1, lines::heavy, ink);
+    drawing.line(x, y2, back, y2, lines::heavy, ink);
+    drawing.line(back, y1 - lines::heavy / 2, back, y2 + lines::heavy / 2, lines::heavy, ink, dashes);
 }
 
 }  // namespace doorcard

@@ -33,6 +33,7 @@ void draw_arrow(Drawing&, double x, double y, bool into_bus, bool bus_right);
 /// An arrow head at (x, y), pointing right or left.
 void arrow_head(Drawing&, double x, double y, bool to_right, double size = 1.9);
 /// A bracket that hangs in the margin from y1 to y2, its teeth toward the content at `x`.
-void draw_bracket(Drawing&, double x, double y1, double y2, bool on_left, double depth, bool broken);
+void draw_bracket(Drawing&, double x, double y1, double y2, bool on_left, double depth, bool broken,
+                  Ink ink = inks::text);
 
 }  // namespace doorcard

@@ -93,7 +93,7 @@ private:
 
     void set_neutrals() {
         for (const SharedNeutral& neutral : network_.neutrals()) {
-            FaceNeutral found{neutral.id, breakers_on(network_, neutral), {}, false};
+            FaceNeutral found{neutral.id, breakers_on(network_, neutral), {}, false, inks::text};
             found.entries = entries_of(face_.directory, found.breakers);
             if (found.entries.empty() || (found.breakers.size() < 2 && neutral.hots.size() < 2)) continue;
             found.tied = open_together(network_, found.breakers);

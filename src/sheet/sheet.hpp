@@ -71,10 +71,17 @@ struct TextMark {
 
 using Mark = std::variant<LineMark, BoxMark, PathMark, CircleMark, TextMark>;
 
+/// A part of a page that is about one thing, for whoever points at it on a screen.
+struct Region {
+    Frame frame;
+    std::string of;  ///< an address: "circuit:kitchen"
+};
+
 /// One page of marks; and what it says, as lines of plain text (80 columns) and as a table whose first row is its head.
 struct Page {
     Paper paper;
     std::vector<Mark> marks;
+    std::vector<Region> regions{};
     std::string title;  ///< for the outline of a PDF: "MAIN 1/2"
     std::string of;     ///< id of the panel (or other thing) it is about
     std::vector<std::string> lines;

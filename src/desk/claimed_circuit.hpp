@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+#include <string>
+
+#include "base/outcome.hpp"
+#include "survey/survey.hpp"
+
+namespace doorcard {
+
+/// An id that no circuit has yet, made of the words of its text: 'kitchen', 'kitchen-2'.
+std::string new_circuit_id(const Survey&, std::string_view text);
+
+/// The circuits of a breaker, by their place in the table.
+std::vector<std::size_t> circuits_on(const Survey&, std::string_view breaker);
+
+/// The survey in which a person says that these outlets are on this breaker. A claim never joins what is proved: the
+/// outlets go onto the breaker's one circuit where that is only claimed itself, onto a new one ('told') where it has
+/// none, and else keep the breaker as what was said of them (`old_breakers`) until they are traced. Refused for a
+/// breaker that feeds a panel or brings in a source, and for an outlet that is traced already.
+Outcome<Survey> with_claim(Survey, const std::string& breaker, const Ids& outlets);
+
+}  // namespace doorcard

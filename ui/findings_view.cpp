@@ -1,0 +1,191 @@
+// SPDX-License-Identifier: MIT
+#include "ui/findings_view.hpp"
+
+#include <wx/button.h>
+#include <wx/choice.h>
+#include <wx/dataview.h>
+#include <wx/scrolwin.h>
+#include <wx/sizer.h>
+#include <wx/stattext.h>
+#include <wx/wupdlock.h>
+
+#include <algorithm>
+#include <array>
+
+#include "desk/finding_detail.hpp"
+#include "sheet/correction_parts.hpp"
+#include "ui/accessible.hpp"
+#include "ui/signal_strip.hpp"
+#include "ui/text.hpp"
+#include "ui/wrapped_text.hpp"
+
+namespace doorcard {
+namespace {
+
+constexpr std::size_t most_shown = 400;
+
+/// The signal word on its colour, as text that a screen reader reads.
+class SignalCell final : public wxDataViewCustomRenderer {
+public:
+    explicit SignalCell(Seat& seat) : wxDataViewCustomRenderer("string", wxDATAVIEW_CELL_INERT), seat_(seat) {}
+    bool SetValue(const wxVariant& value) override {
+        word_ = value.GetString();
+        return true;
+    }
+    bool GetValue(wxVariant& value) const override {
+        value = word_;
+        return true;
+    }
+    wxSize GetSize() const override { return {seat_.looks().pixels(96), seat_.looks().pixels(24)}; }
+    bool Render(wxRect cell, wxDC* dc, int) override {
+        const SignalColours signal = look();
+        const wxRect box(cell.x, cell.y + (cell.height - seat_.looks().pixels(22)) / 2, seat_.looks().pixels(92),
+                         seat_.looks().pixels(22));
+        dc->SetPen(*wxTRANSPARENT_PEN);
+        dc->SetBrush(wxBrush(signal.ground));
+        dc->DrawRectangle(box);
+        dc->SetTextForeground(signal.ink);
+        dc->SetFont(wxFont(wxFontInfo(wxSize(0, seat_.looks().pixels(13))).Bold().FaceName("DejaVu Sans")));
+        dc->DrawLabel(word_, box, wxALIGN_CENTRE);
+        return true;
+    }
+
+private:
+    SignalColours look() const {
+        for (const Severity one : {Severity::danger, Severity::warning, Severity::caution})
+            if (utf8(word_) == signal_word(one, seat_.words())) return signal_colours(one);
+        return signal_colours(Severity::notice);
+    }
+    Seat& seat_;
+    wxString word_;
+};
+
+}  // namespace
+
+FindingsView::FindingsView(wxWindow* parent, Seat& seat) : wxPanel(parent), seat_(seat) {
+    SetSizer(new wxBoxSizer(wxVERTICAL));
+    add_head();
+    auto* below = new wxBoxSizer(wxHORIZONTAL);
+    GetSizer()->Add(below, wxSizerFlags(1).Expand());
+    add_list();
+    below->Add(list_, wxSizerFlags(3).Expand());
+    add_detail();
+    below->Add(detail_, wxSizerFlags(2).Expand().Border(wxLEFT, 12));
+}
+
+void FindingsView::add_head() {
+    auto* head = new wxBoxSizer(wxHORIZONTAL);
+    auto* name = new wxStaticText(this, wxID_ANY, wide(seat_.say(tr("Findings"))));
+    give_style(name, "group");
+    counts_ = new wxStaticText(this, wxID_ANY, "");
+    give_style(counts_, "caption");
+    scope_ = new wxChoice(this, wxID_ANY);
+    for (const char* one : {tr("this panel"), tr("all panels")}) scope_->Append(wide(seat_.say(one)));
+    scope_->SetSelection(1);
+    scope_->Bind(wxEVT_CHOICE, [this](wxCommandEvent&) { look(); });
+    name_for_readers(scope_, seat_.say(tr("Findings of")));
+    head->Add(name, wxSizerFlags().CentreVertical());
+    head->Add(counts_, wxSizerFlags(1).CentreVertical().Border(wxLEFT, 12));
+    head->Add(scope_, wxSizerFlags().CentreVertical());
+    GetSizer()->Add(head, wxSizerFlags().Expand());
+}
+
+void FindingsView::add_list() {
+    list_ = new wxDataViewListCtrl(this, wxID_ANY, wxDefaultPosition, wxDefaultSize,
+                                   wxDV_SINGLE | wxDV_NO_HEADER | wxBORDER_NONE);
+    list_->AppendColumn(new wxDataViewColumn("", new SignalCell(seat_), 0, seat_.looks().pixels(104)));
+    list_->AppendTextColumn(wide(seat_.say(tr("what"))), wxDATAVIEW_CELL_INERT, seat_.looks().pixels(560));
+    list_->AppendTextColumn(wide(seat_.say(tr("figure"))), wxDATAVIEW_CELL_INERT, seat_.looks().pixels(90));
+    list_->Bind(wxEVT_SIZE, [this](wxSizeEvent& event) {
+        event.Skip();
+        const int others = seat_.looks().pixels(104) + seat_.looks().pixels(100);
+        list_->GetColumn(1)->SetWidth(std::max(seat_.looks().pixels(200), event.GetSize().x - others - 8));
+    });
+    list_->SetRowHeight(seat_.looks().pixels(36));
+    name_for_readers(list_, seat_.say(tr("Findings")));
+    list_->Bind(wxEVT_DATAVIEW_SELECTION_CHANGED, [this](wxDataViewEvent&) { show_detail(); });
+    list_->Bind(wxEVT_DATAVIEW_ITEM_ACTIVATED, [this](wxDataViewEvent&) { go(); });
+}
+
+void FindingsView::add_detail() {
+    detail_ = new wxScrolledWindow(this);
+    detail_->SetScrollRate(0, 12);
+    auto* inside = new wxBoxSizer(wxVERTICAL);
+    what_ = new WrappedText(detail_, "", "figure");
+    remedy_ = new WrappedText(detail_, "");
+    go_ = new wxButton(detail_, wxID_ANY, wide(seat_.say(tr("Go to where it is mended"))));
+    go_->Bind(wxEVT_BUTTON, [this](wxCommandEvent&) { go(); });
+    text_ = new WrappedText(detail_, "");
+    source_ = new WrappedText(detail_, "", "caption");
+    inside->Add(what_, wxSizerFlags().Expand());
+    inside->Add(remedy_, wxSizerFlags().Expand().Border(wxTOP, 4));
+    inside->Add(go_, wxSizerFlags().Border(wxTOP | wxBOTTOM, 6));
+    inside->Add(text_, wxSizerFlags().Expand());
+    inside->Add(source_, wxSizerFlags().Expand().Border(wxTOP, 4));
+    detail_->SetSizer(inside);
+}
+
+std::string FindingsView::key_of(const Finding& finding) const { return finding.rule + " " + finding.of.text(); }
+
+void FindingsView::look() {
+    const auto& findings = seat_.desk().assessed.assessment.findings;
+    const auto panel = shown_panel(seat_.desk());
+    std::array<long, 4> counts{};
+    shown_.clear();
+    for (const Finding& finding : findings) {
+        if (scope_->GetSelection() == 0 && panel && finding.standing.panel != *panel) continue;
+        ++counts[static_cast<std::size_t>(finding.severity)];
+        if (shown_.size() < most_shown) shown_.push_back(&finding);
+    }
+    counts_->SetLabel(wide(counts_of_findings(counts, seat_.words())));
+    fill();
+}
+
+void FindingsView::fill() {
+    const wxWindowUpdateLocker still(list_);
+    list_->DeleteAllItems();
+    int chosen = wxNOT_FOUND;
+    for (std::size_t i = 0; i < shown_.size(); ++i) {
+        const Finding& finding = *shown_[i];
+        wxVector<wxVariant> row;
+        row.push_back(wide(signal_word(finding.severity, seat_.words())));
+        row.push_back(wide(seat_.words().say(finding.text)));
+        row.push_back(wide(figure_text(finding, seat_.words())));
+        list_->AppendItem(row);
+        if (key_of(finding) == chosen_) chosen = static_cast<int>(i);
+    }
+    if (chosen == wxNOT_FOUND && !shown_.empty()) chosen = 0;
+    if (chosen != wxNOT_FOUND) list_->SelectRow(static_cast<unsigned>(chosen));
+    show_detail();
+}
+
+void FindingsView::show_detail() {
+    const int row = list_->GetSelectedRow();
+    const bool is_one = row >= 0 && static_cast<std::size_t>(row) < shown_.size();
+    for (wxWindow* one : std::initializer_list<wxWindow*>{what_, text_, remedy_, source_, go_}) one->Show(is_one);
+    if (is_one) {
+        const Finding& finding = *shown_[static_cast<std::size_t>(row)];
+        chosen_ = key_of(finding);
+        const FindingDetail detail = detail_of(finding, seat_.desk().survey, seat_.desk().assessed.assessment);
+        std::string reckoned;
+        for (const Message& line : detail.arithmetic)
+            reckoned += (reckoned.empty() ? "" : "\n") + seat_.words().say(line);
+        what_->set(seat_.words().say(finding.text));
+        text_->set(reckoned);
+        remedy_->set(seat_.words().say(finding.remedy));
+        source_->set(short_sources(finding.sources, seat_.words()));
+    }
+    detail_->FitInside();
+    detail_->Layout();
+}
+
+void FindingsView::go() {
+    const int row = list_->GetSelectedRow();
+    if (row < 0 || static_cast<std::size_t>(row) >= shown_.size()) return;
+    const FieldAtFault at = field_at_fault(*shown_[static_cast<std::size_t>(row)], seat_.desk().survey);
+    seat_.act(Action{GoTo{at.address, at.key}});
+}
+
+void FindingsView::take_focus() { list_->SetFocus(); }
+
+}  // namespace doorcard
