@@ -13,6 +13,8 @@ struct FaceCanvas {
     const Words& words;
     PanelFace& face;
     Drawing& drawing;
+    TypeStyle figures{};       ///< of loads
+    double figures_width = 0;  ///< of the widest, so that all scales are as long
 
     const FaceColumns& columns() const { return face.columns; }
     /// All of a run's row, from the outer edge to the legs.
@@ -54,6 +56,8 @@ bool is_fed_from_below(const Panel&);
 double main_height(const FaceFacts&);
 void draw_main(FaceCanvas&, double top);
 
+/// Sets the type of the figures and their column.
+void set_figures(FaceCanvas&);
 /// Height that the words of a run cannot do without, mm.
 double needed_height(const FaceCanvas&, const FaceRun&);
 /// The words, the load on its scale and the signs of a row; returns where they lie.

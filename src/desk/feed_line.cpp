@@ -16,7 +16,7 @@ namespace doorcard {
 namespace {
 
 constexpr double edge = 3, stroke = 0.4;
-constexpr double upper = 8.4, lane_step = 10.2;        // the strokes of the two lanes
+constexpr double upper = 8.4, lane_step = 9.4;         // the strokes of the two lanes
 constexpr double box_height = 7.2, box_pad = 2.4;      // a panel
 constexpr double mark_width = 9.6, mark_height = 5.4;  // a breaker
 constexpr double lead = 3.2, between = 5;              // of stroke before and after a mark; between children

@@ -230,7 +230,7 @@ TEST_CASE("face: every word in a row's picture is in the list too") {
         for (char& c : text)
             c = std::string("(),;:+").find(c) == std::string::npos ? static_cast<char>(std::tolower(c)) : ' ';
         std::vector<std::string> words{""};
-        for (const char c : text) c == ' ' ? words.emplace_back() : words.back().push_back(c);
+        for (const char c : text) c == ' ' ? void(words.emplace_back()) : words.back().push_back(c);
         std::erase(words, "");
         return words;
     };
