@@ -30,14 +30,9 @@ private:
     }
     bool is_left(Position position) const { return canvas_.run_of(position).first == 0; }
 
-    // With the keyboard: a whole frame and a mark at its outer edge; without: its corners.
+    // With the keyboard: a whole frame; without: its corners.
     void draw_focus(Position position) {
-        const auto frame = frame_of(position);
-        if (!frame) return;
-        drawing_.box(*frame, frame_line, std::nullopt, inks::accent);
-        const double x = is_left(position) ? frame->x : frame->right(), way = is_left(position) ? 1.7 : -1.7;
-        const double y = frame->bottom() - 2.4;
-        drawing_.shape({{x, y - 1.1}, {x + way, y}, {x, y + 1.1}}, inks::accent);
+        if (const auto frame = frame_of(position)) drawing_.box(*frame, frame_line, std::nullopt, inks::accent);
     }
 
     void draw_corners(Position position) {
@@ -98,7 +93,8 @@ private:
                      inks::accent);
         const bool is_off = std::ranges::find(canvas_.face.off, run->entry) != canvas_.face.off.end();
         const bool to_right = left != is_off;
-        const double x = (left ? handle.x - 2.4 : handle.right() + 2.4) + (to_right ? 0.9 : -0.9);
+        const double middle = left ? handle.x - throw_mark / 2 - 0.2 : handle.right() + throw_mark / 2 + 0.2;
+        const double x = middle + (to_right ? 0.95 : -0.95);
         const double y = row->y + row->height / 2, way = to_right ? -1.9 : 1.9;
         drawing_.shape({{x, y}, {x + way, y - 1.2}, {x + way, y + 1.2}}, inks::accent);
     }

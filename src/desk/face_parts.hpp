@@ -65,6 +65,7 @@ FaceRowPlace draw_face_row(FaceCanvas&, FacePainting&, const FaceRun&, const Fac
 void draw_finding_sign(Drawing&, Severity, double x, double y);
 constexpr double finding_sign = 3.2;  // mm, square
 
+constexpr double throw_mark = 2.9;  // the words give way for it, mm
 /// What is chosen, dragged, planned and to be thrown: drawn over the rows, hiding nothing of them.
 void draw_face_marks(FaceCanvas&, FacePainting&);
 

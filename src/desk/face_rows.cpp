@@ -8,7 +8,7 @@
 namespace doorcard {
 namespace {
 
-constexpr double under_points = 8;
+constexpr double under_points = 8, for_hatching = 7;
 
 /// Between a row's rules and its words, mm.
 double air(double height) { return height > 9 ? 0.9 : 0.5; }
@@ -62,13 +62,13 @@ public:
           planned_(planned_at(canvas.look, row)),
           load_(load_shown(canvas.facts, row)),
           is_wary_(row.kind == RowKind::off || is_unknown(row)),
-          width_(width) {
+          width_(is_unknown(row) ? width - for_hatching : width) {
         style_.bold = is_unknown(row);
         style_.italic = row.claimed && !style_.bold;
     }
 
     RowSetting in(double height) const {
-        for (const double points : {10.5, 9.5, 9.0, 8.5}) {
+        for (const double points : {10.5, 9.5, 9.0, 8.5, 8.0}) {
             RowSetting one = set(points, 2);
             if (one.height() <= height) return one;
             if (one = set(points, 1); is_whole(one) && one.height() <= height) return one;
@@ -91,8 +91,7 @@ private:
         one.to_scale = points > 9.2 ? 4.1 : 3.5;
         if (!planned_.empty()) one.planned = cut_to(planned_, planned_style(planned_, width_), width_);
         if (!under_.empty()) one.under = broken_lines(under_, {under_points}, width_, 2);
-        if (text_width(text_, one.style) > width_ && most == 1 && !one.style.italic && !one.style.bold)
-            one.style.condensed = true;
+        if (text_width(text_, one.style) > width_ && most == 1 && !one.style.italic) one.style.condensed = true;
         one.lines = even_lines(text_, one.style, width_, most);
         if (one.lines.empty()) one.lines.emplace_back();
         return one;
@@ -119,6 +118,10 @@ public:
           load_(load_shown(canvas.facts, row_)) {
         const FaceColumns& columns = canvas.columns();
         text_ = {columns.text_x(place.left), place.y + place.pad_top, columns.text_width(), place.free()};
+        if (is_to_throw()) {
+            text_.width -= throw_mark;
+            if (!place.left) text_.x += throw_mark;
+        }
         noted_.text = text_;
     }
 
@@ -133,6 +136,10 @@ public:
             return noted_;
         }
         const RowSetting set = Setting(canvas_, row_, text_.width).in(text_.height);
+        if (load_ && !set.has_scale) {
+            draw_low();
+            return noted_;
+        }
         const double baseline = draw_lines(set);
         if (!set.has_scale) return noted_;
         const double base = baseline + set.to_scale;
@@ -141,6 +148,10 @@ public:
     }
 
 private:
+    bool is_to_throw() const {
+        return std::ranges::find_first_of(canvas_.look.to_throw, row_.positions) != canvas_.look.to_throw.end();
+    }
+
     void note() {
         const int side = place_.left ? 0 : 1;
         const auto& cells = canvas_.face.cells[side];
@@ -163,13 +174,17 @@ private:
         if (!found || found->severity == Severity::notice) return;
         const bool has_sign = sign_width(row_) > 0 && !place_.sign_beside;
         const double way = has_sign ? FacePainting::sign_box(row_) + 0.7 : 0;
-        const bool is_below = place_.free() >= 8.4 && way + finding_sign <= canvas_.columns().number - 0.4;
+        const bool is_below = first_cell_free() >= 8.4 && way + finding_sign <= canvas_.columns().number - 0.4;
         if (!is_below) {
             draw_finding_sign(drawing_, found->severity, text_.x, place_.y + place_.pad_top + 0.7);
             return give_way(finding_sign + 1.1);
         }
         const double x = place_.left ? canvas_.columns().left + way : canvas_.columns().right - way - finding_sign;
         draw_finding_sign(drawing_, found->severity, x, number_line() + 0.8);
+    }
+    double first_cell_free() const {
+        const FaceCell& cell = canvas_.face.cells[place_.left ? 0 : 1][run_.first];
+        return cell.height - cell.pad_top - cell.pad_bottom;
     }
     void give_way(double width) {
         text_.x += width;
@@ -299,7 +314,9 @@ double needed_height(const FaceCanvas& canvas, const FaceRun& run) {
     const DirectoryRow& row = canvas.face.entry(run.entry);
     const bool is_half =
         run.first == run.last && canvas.face.cells[0].size() > run.first && row.positions.front().half != ' ';
-    if (is_half || (row.under.empty() && planned_at(canvas.look, row).empty())) return 0;
+    const RowLoad* load = load_shown(canvas.facts, row);
+    const bool is_plain = row.under.empty() && planned_at(canvas.look, row).empty();
+    if (is_half || (is_plain && !(load && load->calculated && load->measured))) return 0;
     return Setting(canvas, row, canvas.columns().text_width() - sign_width(row)).least();
 }
 

@@ -114,7 +114,7 @@ TEST_CASE("face: neutrals say which spaces they join; two hots on one leg stand 
     const TextMark* sound = text_with(picture.page, "1 and 7: neutral");
     REQUIRE(sound != nullptr);
     CHECK(sound->ink != inks::danger);
-    CHECK(text_with(picture.page, "17 and 2: neutral") != nullptr);  // across both sides
+    CHECK(text_with(picture.page, "2 and 17: neutral") != nullptr);  // across both sides
     const FaceFacts facts = facts_of(example::nested_neutrals());
     CHECK(listed(facts, {13, ' '}).neutral == wrong->text);
 }
