@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: MIT
 // Makes edits of several kinds in the survey FILE, one after another, and says how long it took each time to know what
-// follows from it: milliseconds, one line a kind. A frame of a screen is 16 ms.
+// follows from it, and to draw its panels: milliseconds, one line a kind. A frame of a screen is 16 ms.
 #include <fmt/format.h>
 
 #include <chrono>
 #include <cstdio>
 
 #include "assess/reassess.hpp"
+#include "desk/face_picture.hpp"
+#include "desk/feed_line.hpp"
 #include "file/read_survey.hpp"
 #include "file/read_text.hpp"
 
@@ -88,6 +90,29 @@ void measure(Assessed assessed, const RuleBook& book) {
     }
 }
 
+template <class Make>
+void measure_making(const char* what, std::size_t panels, Make make) {
+    constexpr std::size_t times_made = 15;
+    std::vector<double> times;
+    for (std::size_t n = 1; n <= times_made; ++n) {
+        const auto began = std::chrono::steady_clock::now();
+        make(n * 13 % panels);
+        times.push_back(milliseconds(began));
+    }
+    std::sort(times.begin(), times.end());
+    fmt::print("  {:<30} middle {:6.1f} ms   longest {:6.1f} ms\n", what, times[times_made / 2], times.back());
+}
+
+void measure_face(const Assessed& assessed) {
+    const Words words = Words::in("en");
+    const std::size_t panels = assessed.survey.panels.size();
+    std::vector<FaceFacts> facts;
+    measure_making("what a panel's face is made of", panels,
+                   [&](std::size_t panel) { facts.push_back(face_facts(assessed, panel)); });
+    measure_making("the face as a picture", facts.size(), [&](std::size_t at) { face_picture(facts[at], {}, words); });
+    measure_making("the feed line", panels, [&](std::size_t panel) { feed_line(assessed.survey, panel, 240, words); });
+}
+
 }  // namespace
 
 int main(int count, char** arguments) {
@@ -99,5 +124,6 @@ int main(int count, char** arguments) {
     const auto began = std::chrono::steady_clock::now();
     Assessed assessed = assess_all(read->survey, book);
     fmt::print("  {:<30} {:13.1f} ms\n", "the whole, looked at once", milliseconds(began));
+    measure_face(assessed);
     measure(std::move(assessed), book);
 }
