@@ -13,7 +13,7 @@ namespace doorcard {
 /// An appliance as it usually is: a load until its nameplate is read, never instead of it.
 struct Appliance {
     Message title;
-    Load load;          ///< without id, title and place
+    Load load;  ///< without id, title and place
     Citation source;
 };
 
