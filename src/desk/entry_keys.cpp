@@ -113,7 +113,7 @@ std::optional<std::string> value_typed(const Field& field, std::string_view type
 Edit keys_edit(Message name, EntryEdit entry) {
     return {std::move(name), [entry = std::move(entry)](Survey survey) -> Outcome<Survey> {
                 auto after = edited(survey, entry);
-                return after ? kept_laws(*std::move(after)) : after;
+                return after ? kept_laws(survey, *std::move(after)) : after;
             }};
 }
 
