@@ -42,7 +42,9 @@ public:
           back_{
               network, choice, words, directory_, names_, said_, trim_on(choice.paper, choice.cut.value_or(usual_cut))},
           rows_(back_rows(back_)),
-          heights_(heights()) {}
+          heights_(heights()) {
+        fit_safety();
+    }
 
     void add_to(Sheet& sheet) {
         const std::vector<BackCard> cards = planned();
@@ -60,6 +62,13 @@ private:
         found.see_first = draw_see_first_card(drawing, back_, 0);
         found.tag = draw_back_tag(drawing, back_, 0);
         return found;
+    }
+
+    // On a small card the places of the RESET buttons may leave no room for the rest.
+    void fit_safety() {
+        if (heights_.top + heights_.safety <= back_.bottom()) return;
+        said_.receptacles = said_.receptacles_shortly;
+        heights_ = heights();
     }
 
     // The table takes what the safety words and the tag leave on the first card, and further cards whole. Where they
@@ -102,12 +111,16 @@ private:
         Drawing drawing(page);
         draw_cut_marks(drawing, back_.trim, back_.choice.cut.has_value(), words_);
         const double top = draw_back_head(drawing, back_, number, cards.size());
-        if (card.rows.first < card.rows.second) draw_back_rows(drawing, back_, rows_, card.rows, top);
+        double bottom = top;
+        if (card.rows.first < card.rows.second) bottom = draw_back_rows(drawing, back_, rows_, card.rows, top);
         const double tag = back_.bottom() - (card.tag ? heights_.tag : 0);
+        const double lower = tag - (card.safety ? heights_.safety : heights_.see_first);
+        draw_hand_lines(drawing, {back_.left(), bottom + 3, back_.width(), lower - bottom - 4},
+                        words_(tr("Changed by hand: room, what, handle, date, by")));
         if (card.safety)
-            draw_safety(drawing, back_, tag - heights_.safety);
+            draw_safety(drawing, back_, lower);
         else
-            draw_see_first_card(drawing, back_, tag - heights_.see_first);
+            draw_see_first_card(drawing, back_, lower);
         if (card.tag) draw_back_tag(drawing, back_, tag);
         return page;
     }
@@ -130,10 +143,10 @@ private:
     const Words& words_;
     const RoomDirectory directory_;
     const HandleNames names_;
-    const BackWords said_;
+    BackWords said_;
     const BackContent back_;
     const std::vector<BackRow> rows_;
-    const BackHeights heights_;
+    BackHeights heights_;
 };
 
 }  // namespace

@@ -114,6 +114,7 @@ double draw_trips(Drawing& drawing, const BackContent& back, Column column) {
     if (back.said.resets) {
         draw_resets(drawing, back, column);
         column.note(back.said.reset_note, note_text);
+        column.skip(0.4);
     }
     for (const std::string& step : back.said.after_reset) column.step(step);
     return column.y();
@@ -122,8 +123,17 @@ double draw_trips(Drawing& drawing, const BackContent& back, Column column) {
 double draw_all_off(const BackContent& back, Column& column) {
     column.head(back.words(tr("Everything off")));
     for (const std::string& step : back.said.off_steps) column.step(step);
+    column.skip(0.4);
     column.note(back.said.off_note, {9, true});
     return column.y();
+}
+
+double draw_not_traced(Drawing& drawing, const BackContent& back, double top) {
+    constexpr double hatching = 8, indent = 10;
+    drawing.hatching({back.left(), top - 0.4, hatching, 3.2});
+    return drawing.paragraph({back.left() + indent, top, back.width() - indent, 20}, back.said.not_traced,
+                             {8.5, true}) +
+           1.1;
 }
 
 }  // namespace
@@ -142,8 +152,7 @@ double draw_back_head(Drawing& drawing, const BackContent& back, std::size_t car
         y = draw_signal(drawing, {back.left(), y, back.width(), 0}, back.words(tr("WARNING")), inks::warning,
                         back.said.off_title, back.said.off_reasons) +
             1.4;
-    if (!back.said.not_traced.empty())
-        y = drawing.paragraph({back.left(), y, back.width(), 20}, back.said.not_traced, {8.5, true}) + 0.9;
+    if (!back.said.not_traced.empty()) y = draw_not_traced(drawing, back, y);
     if (back.said.claimed.empty()) return y + 0.4;
     draw_claimed(drawing, back.left(), y - 0.3);
     return drawing.paragraph({back.left() + 4, y, back.width() - 4, 8}, back.said.claimed, {8.5}) + 1.3;

@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: MIT
+#include <algorithm>
+
+#include "desk/face_parts.hpp"
+
+namespace doorcard {
+namespace {
+
+constexpr double frame_line = 0.53;  // 2 px
+
+/// What lies over the rows.
+class FaceMarks {
+public:
+    FaceMarks(FaceCanvas& canvas, FacePainting& painting)
+        : canvas_(canvas), painting_(painting), drawing_(canvas.drawing), look_(canvas.look) {}
+
+    void draw() {
+        for (const PlannedMark& mark : look_.planned) draw_planned(mark);
+        for (const Position position : look_.to_throw) draw_throw(position);
+        for (const Position position : look_.dragged) draw_corners(position);
+        if (look_.drop_target) draw_target(*look_.drop_target);
+        if (look_.selected) look_.selected_has_focus ? draw_focus(*look_.selected) : draw_corners(*look_.selected);
+    }
+
+private:
+    std::optional<Frame> frame_of(Position position) const {
+        const auto row = canvas_.row_of(position);
+        if (!row) return std::nullopt;
+        return Frame{row->x - 0.4, row->y + 0.35, row->width + 0.8, row->height - 0.7};
+    }
+    bool is_left(Position position) const { return canvas_.run_of(position).first == 0; }
+
+    // With the keyboard: a whole frame and a mark at its outer edge; without: its corners.
+    void draw_focus(Position position) {
+        const auto frame = frame_of(position);
+        if (!frame) return;
+        drawing_.box(*frame, frame_line, std::nullopt, inks::accent);
+        const double x = is_left(position) ? frame->x : frame->right(), way = is_left(position) ? 1.7 : -1.7;
+        const double y = frame->bottom() - 2.4;
+        drawing_.shape({{x, y - 1.1}, {x + way, y}, {x, y + 1.1}}, inks::accent);
+    }
+
+    void draw_corners(Position position) {
+        const auto frame = frame_of(position);
+        if (!frame) return;
+        const double arm = std::min(3.2, frame->height * 0.3);
+        for (const double x : {frame->x, frame->right()})
+            for (const double y : {frame->y, frame->bottom()}) {
+                const double in_x = x == frame->x ? x + arm : x - arm, in_y = y == frame->y ? y + arm : y - arm;
+                drawing_.line(x, y, in_x, y, frame_line, inks::accent);
+                drawing_.line(x, y, x, in_y, frame_line, inks::accent);
+            }
+    }
+
+    // Where what is dragged would come: a frame with arrow heads into it from both ends.
+    void draw_target(Position position) {
+        const auto frame = frame_of(position);
+        if (!frame) return;
+        drawing_.box(*frame, frame_line, std::nullopt, inks::accent);
+        const double y = frame->y + frame->height / 2;
+        drawing_.shape({{frame->x, y - 1.5}, {frame->x + 2.4, y}, {frame->x, y + 1.5}}, inks::accent);
+        drawing_.shape({{frame->right(), y - 1.5}, {frame->right() - 2.4, y}, {frame->right(), y + 1.5}}, inks::accent);
+    }
+
+    // All of its positions that hang together, dashed; the words are the row's.
+    void draw_planned(const PlannedMark& mark) {
+        std::optional<Frame> whole;
+        for (const Position position : mark.to)
+            if (const auto frame = frame_of(position))
+                whole = whole && whole->x == frame->x
+                            ? Frame{whole->x, std::min(whole->y, frame->y), whole->width,
+                                    std::max(whole->bottom(), frame->bottom()) - std::min(whole->y, frame->y)}
+                            : frame;
+        if (!whole) return;
+        drawing_.box({whole->x + 0.7, whole->y + 0.4, whole->width - 1.4, whole->height - 0.8}, 0.4, std::nullopt,
+                     inks::accent, {1.7, 1.1});
+    }
+
+    // The handle framed, an arrow head beside it the way it is to go: outward is off.
+    void draw_throw(Position position) {
+        const auto [side, run] = canvas_.run_of(position);
+        const auto row = canvas_.row_of(position);
+        if (!row || !run) return;
+        const bool left = side == 0;
+        const Frame handle = painting_.device_frame(left, row->y, row->height);
+        drawing_.box({handle.x - 0.35, handle.y - 0.35, handle.width + 0.7, handle.height + 0.7}, 0.75, std::nullopt,
+                     inks::accent);
+        const bool is_off = std::ranges::find(canvas_.face.off, run->entry) != canvas_.face.off.end();
+        const bool to_right = left != is_off;
+        const double x = (left ? handle.x - 2.4 : handle.right() + 2.4) + (to_right ? 0.9 : -0.9);
+        const double y = row->y + row->height / 2, way = to_right ? -1.9 : 1.9;
+        drawing_.shape({{x, y}, {x + way, y - 1.2}, {x + way, y + 1.2}}, inks::accent);
+    }
+
+    FaceCanvas& canvas_;
+    FacePainting& painting_;
+    Drawing& drawing_;
+    const FaceLook& look_;
+};
+
+}  // namespace
+
+void draw_face_marks(FaceCanvas& canvas, FacePainting& painting) { FaceMarks(canvas, painting).draw(); }
+
+}  // namespace doorcard
