@@ -22,6 +22,10 @@ namespace {
 constexpr double points_per_mm = 72 / 25.4;
 constexpr int drag_begins = 6;  // pixels
 
+bool is_walking(int key) {
+    return key == WXK_UP || key == WXK_DOWN || key == WXK_LEFT || key == WXK_RIGHT || key == WXK_HOME || key == WXK_END;
+}
+
 }  // namespace
 
 FaceView::FaceView(wxWindow* parent, Seat& seat) : Painted(parent, seat.looks()), seat_(seat) {
@@ -132,6 +136,7 @@ bool FaceView::walk(int key) {
     const Survey& survey = seat_.desk().survey;
     const std::string& panel = seat_.desk().spot.panel;
     const Position at = row_or_first();
+    if (!is_walking(key)) return false;
     if (!seat_.desk().spot.row) return choose(at), true;
     switch (key) {
         case WXK_UP:
