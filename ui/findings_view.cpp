@@ -96,6 +96,11 @@ void FindingsView::add_list() {
     list_->AppendColumn(new wxDataViewColumn("", new SignalCell(seat_), 0, seat_.looks().pixels(104)));
     list_->AppendTextColumn(wide(seat_.say(tr("what"))), wxDATAVIEW_CELL_INERT, seat_.looks().pixels(560));
     list_->AppendTextColumn(wide(seat_.say(tr("figure"))), wxDATAVIEW_CELL_INERT, seat_.looks().pixels(90));
+    list_->Bind(wxEVT_SIZE, [this](wxSizeEvent& event) {
+        event.Skip();
+        const int others = seat_.looks().pixels(104) + seat_.looks().pixels(100);
+        list_->GetColumn(1)->SetWidth(std::max(seat_.looks().pixels(200), event.GetSize().x - others - 8));
+    });
     list_->SetRowHeight(seat_.looks().pixels(36));
     name_for_readers(list_, seat_.say(tr("Findings")));
     list_->Bind(wxEVT_DATAVIEW_SELECTION_CHANGED, [this](wxDataViewEvent&) { show_detail(); });
@@ -106,12 +111,14 @@ void FindingsView::add_detail() {
     detail_ = new wxScrolledWindow(this);
     detail_->SetScrollRate(0, 12);
     auto* inside = new wxBoxSizer(wxVERTICAL);
-    remedy_ = new WrappedText(detail_, "", "figure");
+    what_ = new WrappedText(detail_, "", "figure");
+    remedy_ = new WrappedText(detail_, "");
     go_ = new wxButton(detail_, wxID_ANY, wide(seat_.say(tr("Go to where it is mended"))));
     go_->Bind(wxEVT_BUTTON, [this](wxCommandEvent&) { go(); });
     text_ = new WrappedText(detail_, "");
     source_ = new WrappedText(detail_, "", "caption");
-    inside->Add(remedy_, wxSizerFlags().Expand());
+    inside->Add(what_, wxSizerFlags().Expand());
+    inside->Add(remedy_, wxSizerFlags().Expand().Border(wxTOP, 4));
     inside->Add(go_, wxSizerFlags().Border(wxTOP | wxBOTTOM, 6));
     inside->Add(text_, wxSizerFlags().Expand());
     inside->Add(source_, wxSizerFlags().Expand().Border(wxTOP, 4));
@@ -155,7 +162,7 @@ void FindingsView::fill() {
 void FindingsView::show_detail() {
     const int row = list_->GetSelectedRow();
     const bool is_one = row >= 0 && static_cast<std::size_t>(row) < shown_.size();
-    for (wxWindow* one : std::initializer_list<wxWindow*>{text_, remedy_, source_, go_}) one->Show(is_one);
+    for (wxWindow* one : std::initializer_list<wxWindow*>{what_, text_, remedy_, source_, go_}) one->Show(is_one);
     if (is_one) {
         const Finding& finding = *shown_[static_cast<std::size_t>(row)];
         chosen_ = key_of(finding);
@@ -163,6 +170,7 @@ void FindingsView::show_detail() {
         std::string reckoned;
         for (const Message& line : detail.arithmetic)
             reckoned += (reckoned.empty() ? "" : "\n") + seat_.words().say(line);
+        what_->set(seat_.words().say(finding.text));
         text_->set(reckoned);
         remedy_->set(seat_.words().say(finding.remedy));
         source_->set(short_sources(finding.sources, seat_.words()));

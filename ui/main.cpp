@@ -6,9 +6,8 @@
 #include <clocale>
 #include <cstdlib>
 #include <filesystem>
-#include <fstream>
-#include <iterator>
 
+#include "file/own_folders.hpp"
 #include "ui/frame.hpp"
 
 namespace {
@@ -37,30 +36,19 @@ Words words_of(const Settings& settings) {
     return Words::in("en");
 }
 
-// XDG base directories: the variable where it names an absolute path, else what it stands for below the home.
-fs::path xdg(const char* variable, const char* below_home) {
-    const std::string named = environment(variable);
-    if (named.starts_with('/')) return named;
-    return fs::path(environment("HOME")) / below_home;
-}
-
-fs::path examples_beside_program() {
+// The first folder of examples that is there, beside the program or in its source tree.
+std::string examples_of_program() {
     std::error_code none;
     const fs::path program = fs::read_symlink("/proc/self/exe", none);
-    for (const fs::path& folder : {program.parent_path().parent_path() / "share/doc/doorcard/examples",
-                                   program.parent_path().parent_path().parent_path() / "examples"})
+    for (const std::string& folder : doorcard::example_folders(program.string()))
         if (fs::is_directory(folder, none)) return folder;
     return {};
 }
 
 Folders folders_of_environment() {
-    return {(xdg("XDG_CONFIG_HOME", ".config") / "doorcard/settings.json").string(),
-            (xdg("XDG_STATE_HOME", ".local/state") / "doorcard").string(), examples_beside_program().string()};
-}
-
-Settings settings_in(const std::string& file) {
-    std::ifstream in(file, std::ios::binary);
-    return doorcard::read_settings(std::string{std::istreambuf_iterator<char>(in), {}});
+    const doorcard::FolderVariables variables{environment("XDG_CONFIG_HOME"), environment("XDG_STATE_HOME"),
+                                              environment("HOME")};
+    return {doorcard::settings_file(variables), doorcard::state_folder(variables), examples_of_program()};
 }
 
 class App final : public wxApp {
@@ -70,7 +58,7 @@ public:
         if (!wxApp::OnInit()) return false;
         SetAppName("doorcard");
         const Folders folders = folders_of_environment();
-        const Settings settings = settings_in(folders.settings_file);
+        const Settings settings = doorcard::load_settings(folders.settings_file);
         doorcard::new_frame(words_of(settings), settings, folders, file_)->Show();
         return true;
     }

@@ -2,11 +2,8 @@
 #include "ui/settings_kept.hpp"
 
 #include <array>
-#include <filesystem>
 #include <system_error>
 #include <utility>
-
-#include "base/write_whole.hpp"
 
 namespace doorcard {
 namespace {
@@ -66,8 +63,7 @@ void SettingsKept::remember(const std::string& path) {
 
 void SettingsKept::write() const {
     try {
-        std::filesystem::create_directories(std::filesystem::path(file_).parent_path());
-        write_whole(file_, settings_text(settings_));
+        keep_settings(file_, settings_);
     } catch (const std::system_error&) {  // the next start begins with the usual settings
     }
 }

@@ -26,7 +26,7 @@ int run_command(int argc, char** argv) {
     CLI::App app("doorcard: panel schedule and load survey tool", "doorcard");
     app.require_subcommand(1);
     app.fallthrough();
-    app.set_version_flag("--version", "doorcard 0.1.0, survey format 1");
+    app.set_version_flag("--version", "doorcard " DOORCARD_VERSION ", survey format 1");
     app.footer(
         "Qualified persons only inside a panel: de-energise, lock out, test before touch. Local code and the "
         "authority\n"

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "desk/papers.hpp"
 
+#include "sheet/card_back.hpp"
 #include "sheet/correction_list.hpp"
 #include "sheet/schedule.hpp"
 
@@ -16,18 +17,19 @@ Paper paper_of(PaperSize size, bool landscape) {
 }  // namespace
 
 Message name_of(PaperKind kind) {
-    constexpr const char* names[] = {tr("Card"), tr("Schedule"), tr("Corrections")};
+    constexpr const char* names[] = {tr("Front"), tr("Back, by room"), tr("Schedule"), tr("Corrections")};
     return {names[static_cast<std::size_t>(kind)], {}};
 }
 
 Sheet paper_sheet(const PaperChoice& choice, const Assessed& assessed, const RuleBook& book, const Words& words) {
     if (!assessed.survey.panels.contains(choice.panel)) return {};
     const Network network = network_of(assessed.survey);
+    const CardChoice card{{choice.panel}, paper_of(choice.size, false), {}, book.cite("nec-408-4-b").text()};
     switch (choice.kind) {
         case PaperKind::front:
-            return card_sheet(network, assessed.assessment,
-                              {{choice.panel}, paper_of(choice.size, false), {}, book.cite("nec-408-4-b").text()},
-                              words);
+            return card_sheet(network, assessed.assessment, card, words);
+        case PaperKind::back:
+            return card_back_sheet(network, assessed.assessment, card, words);
         case PaperKind::schedule:
             return schedule_sheet(network, schedules_of(network, assessed.assessment, book),
                                   {{choice.panel}, paper_of(choice.size, true)}, words);

@@ -10,8 +10,9 @@
 namespace doorcard {
 
 /// The papers of a panel.
-enum class PaperKind { front, schedule, corrections };
-inline constexpr std::array paper_kinds = {PaperKind::front, PaperKind::schedule, PaperKind::corrections};
+enum class PaperKind { front, back, schedule, corrections };
+inline constexpr std::array paper_kinds = {PaperKind::front, PaperKind::back, PaperKind::schedule,
+                                           PaperKind::corrections};
 enum class PaperSize { letter, a4, half_letter };
 
 Message name_of(PaperKind);

@@ -45,15 +45,30 @@ CardView::CardView(wxWindow* parent, const Looks& looks, Editing editing)
     Bind(wxEVT_LEFT_DOWN, &CardView::on_click, this);
     Bind(wxEVT_KEY_DOWN, &CardView::on_key, this);
     Bind(wxEVT_MOUSEWHEEL, &CardView::on_wheel, this);
+    Bind(wxEVT_SIZE, [this](wxSizeEvent& event) {
+        event.Skip();
+        if (is_fitted_) fit_width();
+    });
 }
 
 void CardView::show(Sheet sheet) {
     sheet_ = std::move(sheet);
+    if (is_fitted_) return fit_width();
+    measure();
+    Refresh();
+}
+
+void CardView::fit_width() {
+    is_fitted_ = true;
+    double width = 0;
+    for (const Page& page : sheet_.pages) width = std::max(width, page.paper.width);
+    if (width > 0) zoom_ = std::clamp((GetClientSize().x - 2 * gap) / (width * pixels_per_mm()), least_zoom, most_zoom);
     measure();
     Refresh();
 }
 
 void CardView::set_zoom(double zoom) {
+    is_fitted_ = false;
     zoom_ = std::clamp(zoom, least_zoom, most_zoom);
     measure();
     Refresh();

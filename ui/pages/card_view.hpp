@@ -21,6 +21,8 @@ public:
     void show(Sheet);
     void set_zoom(double);
     double zoom() const { return zoom_; }
+    /// As wide as the view leaves room for.
+    void fit_width();
 
 private:
     void draw(cairo_t*) override;
@@ -36,6 +38,7 @@ private:
     Editing editing_;
     Sheet sheet_;
     double zoom_ = 1;
+    bool is_fitted_ = true;
     wxTextCtrl* editor_ = nullptr;
     std::string edited_;
 };
