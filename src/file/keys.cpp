@@ -21,7 +21,9 @@ void with_rows(Survey& survey, Change change) {
 
 template <auto Of>
 void alter_row(Survey& survey, std::size_t index, const std::function<void(void*)>& change) {
-    with_rows<Of>(survey, [&](auto& rows) { change(&rows[index]); });
+    auto row = (survey.*Of)[index];
+    change(&row);
+    survey.*Of = (survey.*Of).with_row(index, std::move(row));
 }
 template <auto Of>
 void add_row(Survey& survey) {
