@@ -124,7 +124,7 @@ std::vector<std::string> items_of(std::string_view list) {
 Edit keys_edit(Message name, EntryEdit entry) {
     return {std::move(name), [entry = std::move(entry)](Survey survey) -> Outcome<Survey> {
                 auto after = edited(survey, entry);
-                return after ? kept_laws(*std::move(after)) : after;
+                return after ? kept_laws(survey, *std::move(after)) : after;
             }};
 }
 
