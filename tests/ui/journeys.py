@@ -32,7 +32,8 @@ class Journey:
 
     def close(self):
         for window in self.windows:
-            window.kill()
+            if window.process.poll() is None:
+                window.kill()
         self.screen.close()
 
     def doorcard(self, *arguments):
@@ -44,10 +45,22 @@ class Journey:
     def findings(self, survey):
         return json.loads(self.doorcard("check", "--json", survey))["findings"]
 
+    def text_of_pdf(self, path):
+        return subprocess.check_output(["pdftotext", "-layout", str(path), "-"], text=True)
+
     def example(self):
         copy = self.folder / "alder-row.survey.toml"
         shutil.copy(example, copy)
         return copy
+
+
+def in_list(window):
+    """The rows of the panel as its plain list has them, by space."""
+    window.keys("ctrl+l")
+    rows = {row[0]: row for row in window.rows_of("Panel as a list")}
+    window.keys("ctrl+l")
+    until("the face is back", lambda: window.find("panel", "") and not window.find("table", "Panel as a list"))
+    return rows
 
 
 def begin(window):
@@ -58,16 +71,127 @@ def begin(window):
 
 
 def new_survey(journey):
-    """A new survey of 12 circuits by keyboard alone, its card as PDF."""
+    """A new survey of 12 circuits is typed in by keyboard alone, its card saved as PDF."""
     window = journey.start()
     begin(window)
-    window.enter("20 Kitchen?", "30/2 Dryer", "15t Hall|Bath", "20 gf", "20 arc", "s", "-")
-    window.keys("ctrl+l")
-    for row in window.rows_of("Panel as a list"): print(row)
-    window.picture("list")
+    window.enter("20 Kitchen?", "30/2 Dryer", "15t Hall|Bath", "20 gf", "20 arc Bedrooms", "s", "-", "20 Fridge",
+                 "15 Stair lights", "40/2 Range", "20 Dishwasher", "20 Disposer", "30/2 Water heater")
+    window.keys("Home", "Down", "Down", "Down", "Down")  # 1, 3, 7a, 7b, 9: words alone name what is there
+    window.enter("Laundry")
+    seen = in_list(window)
+    expected = {"1": ("Kitchen", "20 A"), "3+5": ("Dryer", "30 A, 2 poles"), "7a": ("Hall", "15 A"),
+                "7b": ("Bath", "15 A"), "9": ("Laundry", "20 A, leg A, ground guard"), "11": ("Bedrooms", "arc guard"),
+                "13": ("Spare", ""), "15": ("Space", ""), "17": ("Fridge", "20 A"), "19": ("Stair lights", "15 A"),
+                "21+23": ("Range", "40 A, 2 poles"), "2": ("Dishwasher", "20 A"), "4": ("Disposer", "20 A"),
+                "6+8": ("Water heater", "30 A, 2 poles"), "10": ("Not seen", "")}
+    for space, (what, device) in expected.items():
+        row = seen.get(space, [])
+        sure(f"{space} is {what}, {device}: {row}", row and row[1].startswith(what) and device in row[2])
+    window.keys("F3")
+    window.tab_to("Title")
+    window.enter("Nine steps down")
+    survey = journey.folder / "nine-steps.survey.toml"
+    window.keys("ctrl+s")
+    window.answer_file_dialog(survey)
+    window.wait_for_words("all in the file")
+    window.keys("F9")
+    window.tab_to("Save as...")
+    window.keys("Return")
+    card = journey.folder / "card.pdf"
+    window.answer_file_dialog(card)
+    window.wait_for_words("card.pdf")
+    window.quit()
+    sure("the file holds 12 circuits", survey.read_text().count("\n[[circuit]]") == 12)
+    sure("of which check knows no danger",
+         not [one for one in journey.findings(survey) if one["severity"] in ("danger", "warning")])
+    printed = journey.text_of_pdf(card)
+    for words in ("Nine steps down", "Kitchen", "Dryer", "Hall", "Bath", "Laundry", "Bedrooms", "Spare", "Fridge",
+                  "Stair lights", "Range", "Dishwasher", "Disposer", "Water heater", "0 of 12"):
+        sure(f"the card says '{words}':\n{printed}", words in printed)
 
 
-journeys = [new_survey]
+def danger_mended(journey):
+    """The example is opened, its danger found and mended, the finding is gone; undo brings it back."""
+    survey = journey.example()
+    window = journey.start(survey)
+    danger = "SHOP 1 and SHOP 5 share neutral N5 on leg A"
+
+    def stands():
+        return [row for row in window.rows_of("Findings") if any(cell.startswith(danger) for cell in row)]
+    sure("the danger stands in the findings", stands())
+    window.keys("F7")
+    window.wait_for_focus("Findings")
+    lines = [row[1] for row in window.rows_of("Findings")]
+    window.keys(*["Down"] * [line.startswith(danger) for line in lines].index(True), "Return")
+    window.wait_for_focus("Neutral")
+    window.choose("Neutral", "its own, shared with nobody")
+    until("the danger has gone from the findings", lambda: not stands())
+    window.wait_for_words("not yet in the file")
+    sure("before it is saved the file is as it was", survey.read_bytes() == example.read_bytes())
+    window.keys("ctrl+s")
+    window.wait_for_words("all in the file")
+    sure("check finds no such danger in what was saved",
+         "neutral-same-leg" not in [one["rule"] for one in journey.findings(survey)])
+    window.keys("ctrl+z")
+    until("undo brings the danger back", stands)
+    window.keys("ctrl+s")
+    window.wait_for_words("all in the file")
+    sure("and saved again the file is what it was", survey.read_bytes() == example.read_bytes())
+    window.keys("Escape")
+    window.wait_for_focus("SHOP")
+    window.quit()
+
+
+def killed(journey):
+    """Killed in the middle of editing: what was typed is offered at the next start, taken, and nothing is lost."""
+    survey = journey.example()
+    window = journey.start(survey)
+    window.keys("F2", "Home")
+    window.enter("Dishwasher and disposer")
+    window.keys("Home", "Down")
+    window.enter("15 Porch lights")
+    time.sleep(1)  # what may be lost is the last second
+    window.type("20 Half a wo")
+    window.kill()
+    sure("the file is as it was", survey.read_bytes() == example.read_bytes())
+    window = journey.start(survey)
+    window.wait_for_words("were kept")
+    sure("nothing is merged in silence", "Porch lights" not in str(in_list(window)))
+    window.click("push button", "Show them")
+    seen = str(until("what was kept is shown", lambda: "Porch lights" in str(in_list(window)) and in_list(window)))
+    sure("all of it", "Dishwasher and disposer" in seen and "Half a wo" not in seen)
+    window.keys("ctrl+s")
+    window.wait_for_words("all in the file")
+    window.quit()
+    saved = survey.read_text()
+    sure("and saved", "Porch lights" in saved and "Dishwasher and disposer" in saved)
+    sure("with nothing left beside the file", sorted(one.name for one in journey.folder.glob(".alder*")) == [])
+
+
+def killed_without_a_file(journey):
+    """Killed before a survey was ever saved: the next start offers it."""
+    window = journey.start()
+    begin(window)
+    window.enter("20 Kitchen?", "30/2 Dryer")
+    time.sleep(1)  # what may be lost is the last second
+    window.kill()
+    window = journey.start()
+    window.click("push button", "Kept, never saved")
+    window.wait_for("panel", "Panel face")
+    seen = str(in_list(window))
+    sure("both rows are there", "Kitchen" in seen and "Dryer" in seen)
+    window.keys("ctrl+s")
+    survey = journey.folder / "kept.survey.toml"
+    window.answer_file_dialog(survey)
+    window.wait_for_words("all in the file")
+    window.quit()
+    sure("and saved", "Kitchen" in survey.read_text() and "Dryer" in survey.read_text())
+    window = journey.start()
+    sure("it is not offered again", not window.find("push button", "Kept, never saved"))
+    window.quit()
+
+
+journeys = [new_survey, danger_mended, killed, killed_without_a_file]
 
 
 def gone_through(programs, journey):
