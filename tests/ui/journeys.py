@@ -30,6 +30,11 @@ class Journey:
         print(f"   {window.seconds_to_start:.2f} s from start to usable window")
         return window
 
+    def picture_of_failure(self):
+        subprocess.run(["import", "-window", "root", str(self.folder / "failed.png")], env=self.screen.around)
+        for window in self.windows:
+            print("        " + "\n        ".join(window.errors.read_text(errors="replace").splitlines()[-20:]))
+
     def close(self):
         for window in self.windows:
             if window.process.poll() is None:
@@ -61,6 +66,11 @@ def in_list(window):
     window.keys("ctrl+l")
     until("the face is back", lambda: window.find("panel", "") and not window.find("table", "Panel as a list"))
     return rows
+
+
+def go_to_face(window):
+    window.keys("F2")
+    window.wait_for_focus("Panel face")
 
 
 def begin(window):
@@ -146,8 +156,9 @@ def killed(journey):
     """Killed in the middle of editing: what was typed is offered at the next start, taken, and nothing is lost."""
     survey = journey.example()
     window = journey.start(survey)
-    window.keys("F2", "Home")
-    window.enter("Dishwasher and disposer")
+    go_to_face(window)
+    window.keys("Home")
+    window.enter("Disposer at the sink")
     window.keys("Home", "Down")
     window.enter("15 Porch lights")
     time.sleep(1)  # what may be lost is the last second
@@ -159,12 +170,12 @@ def killed(journey):
     sure("nothing is merged in silence", "Porch lights" not in str(in_list(window)))
     window.click("push button", "Show them")
     seen = str(until("what was kept is shown", lambda: "Porch lights" in str(in_list(window)) and in_list(window)))
-    sure("all of it", "Dishwasher and disposer" in seen and "Half a wo" not in seen)
+    sure("all of it", "Disposer at the sink" in seen and "Half a wo" not in seen)
     window.keys("ctrl+s")
     window.wait_for_words("all in the file")
     window.quit()
     saved = survey.read_text()
-    sure("and saved", "Porch lights" in saved and "Dishwasher and disposer" in saved)
+    sure("and saved", "Porch lights" in saved and "Disposer at the sink" in saved)
     sure("with nothing left beside the file", sorted(one.name for one in journey.folder.glob(".alder*")) == [])
 
 
@@ -191,7 +202,167 @@ def killed_without_a_file(journey):
     window.quit()
 
 
-journeys = [new_survey, danger_mended, killed, killed_without_a_file]
+def pasted_onto_the_face(journey):
+    """An old list out of a spreadsheet, pasted onto the face, becomes rows; a line that cannot be is said."""
+    window = journey.start()
+    begin(window)
+    window.enter("20 Freezer, leave on")
+    journey.screen.put_on_clipboard("Ckt\tServes\tAmps\n1\tAttic\t15\n2,4\tRange\t50/2\n3\tHall lights\t15\n"
+                                    "4-Feb\tDryer\t30/2\n6\tSpare\t20\n")
+    window.keys("ctrl+v")
+    seen = until("the list becomes rows", lambda: "Hall lights" in str(in_list(window)) and in_list(window))
+    sure("Range is a two-pole breaker", seen["2+4"][1].startswith("Range") and "50 A, 2 poles" in seen["2+4"][2])
+    sure("Hall lights are only claimed", "claimed" in seen["3"][1])
+    sure("6 is a spare", seen["6"][1] == "Spare")
+    sure("what was there is not written over", seen["1"][1].startswith("Freezer"))
+    sure("what was not understood is said", window.shows("4-Feb"))
+    window.keys("ctrl+z")
+    until("undo takes the whole list out", lambda: "Hall lights" not in str(in_list(window)))
+    window.keys("ctrl+shift+z", "ctrl+s")
+    survey = journey.folder / "pasted.survey.toml"
+    window.answer_file_dialog(survey)
+    window.wait_for_words("all in the file")
+    window.quit()
+    sure("and saved", 'old_label = "Hall lights"' in survey.read_text())
+
+
+def pasted_readings(journey):
+    """Readings out of a spreadsheet, pasted into the grid, become readings."""
+    survey = journey.example()
+    before = survey.read_text().count("[[reading]]")
+    window = journey.start(survey)
+    journey.screen.put_on_clipboard("9\t14.25\n14\t7.5\n")
+    window.keys("F5")
+    window.wait_for_focus("Readings")
+    window.keys("ctrl+v")
+    window.wait_for_words("not yet in the file")
+    window.keys("ctrl+s")
+    window.wait_for_words("all in the file")
+    saved = survey.read_text()
+    sure("two more readings", saved.count("[[reading]]") == before + 2)
+    for reading in ('of = "breaker:MAIN:9"', "amps = 14.25", 'of = "breaker:MAIN:14"', "amps = 7.5"):
+        sure(f"{reading} is in the file", reading in saved)
+    window.quit()
+
+
+def changed_outside(journey):
+    """The file is changed by somebody else: noticed, never overwritten; theirs taken, or mine kept."""
+    survey = journey.example()
+    theirs = survey.read_text().replace('revision = "2"', 'revision = "7"')
+    window = journey.start(survey)
+    go_to_face(window)
+    window.keys("Home")
+    window.enter("Disposer at the sink")
+    window.wait_for_words("not yet in the file")
+    survey.write_text(theirs)
+    written = time.monotonic()
+    window.wait_for_words("Somebody else has changed this file")
+    print(f"   {time.monotonic() - written:.1f} s until it is noticed")
+    window.keys("ctrl+s")
+    window.wait_for("push button", "Keep mine")
+    sure("their file stays", survey.read_text() == theirs)
+    window.click("push button", "Take theirs")
+    until("theirs is shown", lambda: "Disposer" not in in_list(window)["1"][1])
+    window.keys("ctrl+z")
+    until("undo brings mine back", lambda: "Disposer" in in_list(window)["1"][1])
+    window.keys("ctrl+shift+z")
+    window.wait_for_words("all in the file")
+    sure("their file is as they left it", survey.read_text() == theirs)
+    window.quit()
+
+    window = journey.start(survey)
+    go_to_face(window)
+    window.keys("Home")
+    window.enter("Disposer at the sink")
+    survey.write_text(theirs.replace('revision = "7"', 'revision = "8"'))
+    window.click("push button", "Keep mine")
+    window.wait_for_words("not yet in the file")
+    sure("their file stays until I save", 'revision = "8"' in survey.read_text())
+    window.keys("ctrl+s")
+    window.wait_for_words("all in the file")
+    window.quit()
+    sure("mine is in the file", "Disposer" in survey.read_text() and 'revision = "7"' in survey.read_text())
+
+
+def read_aloud(journey):
+    """The panel and the fields are read as a screen reader reads them."""
+    window = journey.start(example.absolute())
+    seen = in_list(window)
+    spaces = [position for one in seen for position in one.rstrip("ab").split("+")]
+    sure(f"every space once: {spaces}", sorted(map(int, spaces)) == list(range(1, 25)))
+    for space, column, words in (("1", 1, "Dishwasher"), ("6+8", 1, "Dryer"), ("6+8", 2, "30 A, 2 poles"),
+                                 ("5", 4, "3.3 A"), ("21", 1, "Not traced: treat as live"), ("23", 1, "Spare"),
+                                 ("20", 1, "Space"), ("9", 3, "15.9"), ("2", 1, "only claimed")):
+        sure(f"{space}: '{words}' is read, of {seen[space]}", words in seen[space][column])
+    window.keys("Home")
+    window.wait_for_focus("1")
+    sure(f"the chosen row says itself: {window.focus_name()}", "Dishwasher" in window.focus_name())
+    window.keys("Down")
+    window.wait_for_focus("3")
+    window.keys("F3")
+    for role, name in (("combo box", "Who works"), ("text", "Surveyed by"), ("text", "Title"),
+                       ("text", "What is wrong, in the caller's words"), ("combo box", "Dead front")):
+        sure(f"{role} '{name}' is on Arrival", window.find(role, name))
+    for page in ("F3", "F4", "F5", "F9"):
+        window.keys(page)
+        for one in list(window.all_shown()):
+            role = one.get_role_name()
+            if role in ("text", "combo box", "push button", "toggle button", "table"):
+                sure(f"a {role} after {page} has no name", one.get_name())
+    window.quit()
+
+
+def in_spanish(journey):
+    """Menus, pages and findings are Spanish where the user is."""
+    english = journey.start(example.absolute())
+    words = english.menus()
+    english.quit()
+    window = journey.start(example.absolute(), LC_ALL="es_US.UTF-8")
+    menus = window.menus()
+    left = set(words) & set(menus)
+    sure(f"menus left in English: {left}", not left)
+    left = {one for menu in words.values() for one in menu} & {one for menu in menus.values() for one in menu}
+    sure(f"commands left in English: {left}", left <= {"", "English", "Español"})
+    tabs = [one.get_name() for one in window.all_shown() if one.get_role_name() == "page tab"]
+    sure(f"pages left in English: {tabs}", not set(tabs) & {"Arrival", "Rooms", "Measure", "Card"})
+    sure("findings are Spanish", "neutro" in str(window.rows_of(next(iter(tables(window))))))
+    window.quit()
+
+
+def tables(window):
+    return [one.get_name() for one in window.all_shown() if one.get_role_name() == "table"]
+
+
+def in_every_look(journey):
+    """Larger, by night, in high contrast: each looks otherwise, and all of it comes back."""
+    window = journey.start(example.absolute())
+    go_to_face(window)
+    window.keys("Home", "F3")
+    looks = {"day": window.picture("day")}
+
+    def light(name):
+        mean = ["convert", looks[name], "-colorspace", "gray", "-format", "%[fx:mean]", "info:"]
+        return float(subprocess.check_output(mean, text=True))
+
+    for name, keys in (("larger", ["ctrl+plus"]), ("smaller", ["ctrl+minus", "ctrl+minus"]), ("usual", ["ctrl+0"]),
+                       ("night", ["alt+v", "n"]), ("contrast", ["alt+v", "h"]), ("day again", ["alt+v", "d"])):
+        before = signature(list(looks.values())[-1])
+        window.keys(*keys)
+        until(f"{name} looks otherwise", lambda: signature(window.picture(name)) != before)
+        looks[name] = window.picture(name)
+    sure("night is dark", light("night") < 0.3 < 0.7 < light("day"))
+    sure("high contrast is neither", signature(looks["contrast"]) not in map(signature, (looks["day"], looks["night"])))
+    window.quit()
+    window = journey.start(example.absolute(), GDK_SCALE="2")
+    window.quit()
+
+
+def signature(picture):
+    return subprocess.check_output(["identify", "-format", "%#", str(picture)])
+
+
+journeys = [new_survey, pasted_onto_the_face, pasted_readings, danger_mended, killed, killed_without_a_file,
+            changed_outside, read_aloud, in_spanish, in_every_look]
 
 
 def gone_through(programs, journey):
@@ -199,6 +370,9 @@ def gone_through(programs, journey):
     began = time.monotonic()
     try:
         journey(here)
+    except Exception:
+        here.picture_of_failure()
+        raise
     finally:
         here.close()
     print(f"ok      {journey.__doc__} {time.monotonic() - began:.1f} s")

@@ -46,7 +46,7 @@ def sure(what, holds):
 class Screen:
     """An X server, a window manager and the surroundings of a user who starts for the first time."""
 
-    def __init__(self, folder, size="1440x1000"):
+    def __init__(self, folder, size="1600x1200"):
         self.folder = pathlib.Path(folder)
         shutil.rmtree(self.folder, ignore_errors=True)
         self.folder.mkdir(parents=True)
@@ -206,9 +206,9 @@ class Window:
         """The window as it looks once it has come to rest."""
         path = self.screen.folder / (name + ".png")
         def taken():
-            number = subprocess.check_output(["xdotool", "search", "--onlyvisible", "--pid", str(self.process.pid),
-                                              "--name", "doorcard"], env=self.screen.around, text=True).split()[0]
-            subprocess.run(["import", "-quality", "1", "-window", number, path], check=True, env=self.screen.around)
+            area = Atspi.Component.get_extents(self.frame(), Atspi.CoordType.SCREEN)
+            subprocess.run(["import", "-window", "root", "-crop", f"{area.width}x{area.height}+{area.x}+{area.y}",
+                            "+repage", path], check=True, env=self.screen.around)
             return subprocess.check_output(["identify", "-format", "%#", path])
         before = taken()
         def rests():
