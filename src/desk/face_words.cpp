@@ -33,7 +33,7 @@ std::string load_words(const RowLoad& load, const Words& words) {
     if (const auto share = load.share())
         return words.say({*share > 1 ? tr("{0}, of {1} A: {2:.0f} %, past the rating") : tr("{0}, of {1} A: {2:.0f} %"),
                           {text, rating_words(load), *share * 100}});
-    return text;
+    return words.say({tr("{0}, of {1} A"), {text, rating_words(load)}});
 }
 
 Message handles_message(const FaceFacts& facts, const std::vector<std::size_t>& breakers) {
