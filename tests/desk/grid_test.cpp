@@ -210,6 +210,7 @@ TEST_CASE("an appliance of the book is a load whose note says that it is typical
     const auto dryer = appliance_called(book, "Secadora de ropa", spanish);
     REQUIRE(dryer);
     CHECK(load_of(*dryer, "d", english).note == "typical, not from the nameplate; NEC 2023 220.54");
+    CHECK(without_typical_note(*load_of(*dryer, "d", spanish).note) == "");
     CHECK(dryer->load.duty == Duty::dryer);
     CHECK_FALSE(appliance_called(book, "Time machine", english));
 }
