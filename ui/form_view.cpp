@@ -6,7 +6,6 @@
 #include <wx/sizer.h>
 #include <wx/stattext.h>
 #include <wx/textctrl.h>
-#include <wx/wupdlock.h>
 
 #include <algorithm>
 
@@ -60,8 +59,8 @@ void FormView::focus_first() {
     if (!rows_.empty()) rows_.front().control->SetFocus();
 }
 
+// Not under a lock on painting: a field of many lines made under one crashes in the toolkit when it is filled (wx 3.2).
 void FormView::rebuild(const std::vector<FormGroup>& groups) {
-    const wxWindowUpdateLocker still(this);
     rows_.clear();
     GetSizer()->Clear(true);
     for (const FormGroup& group : groups) add_group(group, GetSizer());
