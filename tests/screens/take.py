@@ -16,10 +16,13 @@ def pages(window):
     """Goes from page to page by keys, and says the name of each."""
     yield "arrival"
     window.keys("F4")
+    window.wait_for("text", "Room and its outlets")
     yield "rooms"
     window.keys("F5")
+    window.wait_for("toggle button", "Readings")
     yield "readings"
     window.click("toggle button", "Nameplates")
+    window.wait_for("panel", "Nameplates")
     yield "nameplates"
     window.keys("F9")
     for kind in kinds:

@@ -13,6 +13,9 @@ gi.require_version("Atspi", "2.0")
 from gi.repository import Atspi, GLib  # noqa: E402
 
 State = Atspi.StateType
+alarms = ("CRITICAL", "ssert", "terminate", "runtime error", "Sanitizer")
+# Said by GTK 3 about itself: of pages that go while a screen reader looks, of what has no size yet before it is shown.
+quirks = ("gtk_notebook_get_tab_label", "gtk_distribute_natural_allocation", "gtk_box_gadget_distribute")
 patience = 30  # seconds, on a machine that compiles beside
 
 
@@ -196,6 +199,16 @@ class Window:
     def chosen_of(choice):
         return Atspi.Selection.get_selected_child(choice, 0).get_name()
 
+    def page(self):
+        """The number of the page that is in front, and its name."""
+        tabs = [one for one in self.all_shown() if one.get_role_name() == "page tab"]
+        fronts = [(i, tab.get_name()) for i, tab in enumerate(tabs) if tab.get_state_set().contains(State.SELECTED)]
+        return fronts[0] if fronts else (-1, "")
+
+    def go_to_page(self, number):
+        self.keys(("F3", "F4", "F5", "F9")[number])
+        until(f"page {number} is in front", lambda: self.page()[0] == number)
+
     def menus(self):
         bar = next(one for one in self.all_shown(self.frame()) if one.get_role_name() == "menu bar")
         menus = [bar.get_child_at_index(i) for i in range(bar.get_child_count())]
@@ -279,8 +292,11 @@ class Window:
         self.keys("ctrl+q")
         until("it closes", lambda: self.process.poll() is not None)
         self._gone()
-        sure(f"it ended with status {self.process.returncode}", self.process.returncode == 0)
+        sure(f"it ended with status {self.process.returncode}:\n{self.errors.read_text(errors='replace')}",
+             self.process.returncode == 0)
+        sure(f"said against it: {self.complaints()}", not self.complaints())
 
     def complaints(self):
-        words = ("CRITICAL", "assert", "terminate", "runtime error", "Sanitizer")
-        return [line for line in self.errors.read_text(errors="replace").splitlines() if any(w in line for w in words)]
+        """What the toolkit or a sanitizer had to say against the program."""
+        lines = self.errors.read_text(errors="replace").splitlines()
+        return [line for line in lines if any(word in line for word in alarms) and not any(word in line for word in quirks)]
