@@ -84,6 +84,7 @@ class Window:
     def __init__(self, screen, program, *arguments, **around):
         self.screen = screen
         self.errors = screen.folder / "errors.txt"
+        self.scale = int(around.get("GDK_SCALE", 1))
         began = time.monotonic()
         with open(self.errors, "ab") as errors:
             self.process = subprocess.Popen([program, *arguments], env=dict(screen.around, **around), stderr=errors)
@@ -215,13 +216,18 @@ class Window:
         return {menu.get_name(): [menu.get_child_at_index(i).get_name() for i in range(menu.get_child_count())]
                 for menu in menus}
 
+    def place_of(self, control):
+        """Left, top, width and height in pixels of the screen."""
+        area = Atspi.Component.get_extents(control, Atspi.CoordType.SCREEN)
+        return [self.scale * one for one in (area.x, area.y, area.width, area.height)]
+
     def picture(self, name):
         """The window as it looks once it has come to rest."""
         path = self.screen.folder / (name + ".png")
         def taken():
-            area = Atspi.Component.get_extents(self.frame(), Atspi.CoordType.SCREEN)
-            subprocess.run(["import", "-window", "root", "-crop", f"{area.width}x{area.height}+{area.x}+{area.y}",
-                            "+repage", path], check=True, env=self.screen.around)
+            x, y, width, height = self.place_of(self.frame())
+            subprocess.run(["import", "-window", "root", "-crop", f"{width}x{height}+{x}+{y}", "+repage", path],
+                           check=True, env=self.screen.around)
             return subprocess.check_output(["identify", "-format", "%#", path])
         before = taken()
         def rests():
@@ -268,8 +274,8 @@ class Window:
 
     def click(self, role, name):
         control = self.wait_for(role, name)
-        area = until("it has its place", lambda: Atspi.Component.get_extents(control, Atspi.CoordType.SCREEN))
-        self._input("mousemove", str(area.x + area.width // 2), str(area.y + area.height // 2), "click", "1")
+        x, y, width, height = until("it has its place", lambda: self.place_of(control))
+        self._input("mousemove", str(x + width // 2), str(y + height // 2), "click", "1")
 
     def answer_file_dialog(self, path):
         """Types a file's path into the dialog that asks for one."""
@@ -277,7 +283,7 @@ class Window:
         self.keys("ctrl+a")
         self.type(str(path))
         self.keys("Return")
-        until("the dialog has gone", lambda: not self.dialog())
+        until("the window is typed into again", lambda: self.frame().get_state_set().contains(State.ACTIVE))
 
     def kill(self):
         self.process.send_signal(signal.SIGKILL)
