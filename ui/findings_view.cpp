@@ -97,7 +97,7 @@ void FindingsView::add_detail() {
     auto* inside = new wxBoxSizer(wxVERTICAL);
     what_ = new WrappedText(detail_, "", "figure");
     remedy_ = new WrappedText(detail_, "");
-    go_ = new wxButton(detail_, wxID_ANY, wide(seat_.say(tr("Go to where it is mended"))));
+    go_ = new wxButton(detail_, wxID_ANY, wide(seat_.say(tr("Go to where to correct it"))));
     go_->Bind(wxEVT_BUTTON, [this](wxCommandEvent&) { go(); });
     text_ = new WrappedText(detail_, "");
     source_ = new WrappedText(detail_, "", "caption");

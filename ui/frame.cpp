@@ -170,7 +170,7 @@ private:
         if (!desk_.is_open || !desk_.is_changed) return true;
         wxMessageDialog question(this, wide(say(tr("These changes are kept, but not yet in the file."))),
                                  wide(words_.say(title_of(desk_))), wxYES_NO | wxCANCEL | wxICON_NONE);
-        question.SetYesNoCancelLabels(wide(say(tr("Save"))), wide(say(tr("Leave them kept"))), wide(say(tr("Stay"))));
+        question.SetYesNoCancelLabels(wide(say(tr("Save"))), wide(say(tr("Keep for later"))), wide(say(tr("Stay"))));
         const int answer = question.ShowModal();
         if (answer != wxID_YES) return answer == wxID_NO;
         if (desk_.file.path.empty() && !ask_to_save()) return false;
@@ -220,10 +220,8 @@ private:
         start_ = new StartView(
             this, *this,
             {kept_.recent(), left_unnamed(folders_.state), examples(), [this](const NewSurvey& known) { begin(known); },
-             [this](const std::string& path) { open(path); },
-             [this](const std::string& path) { open_example(path); },
-             [this](const std::string& path) { take_left(path); },
-             [this] { ask_to_open(); }});
+             [this](const std::string& path) { open(path); }, [this](const std::string& path) { open_example(path); },
+             [this](const std::string& path) { take_left(path); }, [this] { ask_to_open(); }});
         notice_ = new NoticeStrip(this, *this);
         GetSizer()->Add(notice_, wxSizerFlags().Expand());
         GetSizer()->Add(start_, wxSizerFlags(1).Expand());

@@ -89,16 +89,16 @@ MenuList breaker_menu(Seat& seat, FrameActs& acts) {
                      {},
                      {}};
     return {seat.say(tr("&Breaker")),
-            {std::move(slip), line(), move_command(seat, tr("Move &up"), "Alt+Up", &above),
+            {std::move(slip), line(), move_command(seat, tr("Move u&p"), "Alt+Up", &above),
              move_command(seat, tr("Move &down"), "Alt+Down", &below),
              move_command(seat, tr("Move a&cross"), "Alt+Right", &across), line(),
              row_command(seat, tr("&Two poles with the one below"), "Ctrl+2", &two_pole_here),
              row_command(seat, tr("&One pole again"), "Ctrl+1", &one_pole_here),
-             row_command(seat, tr("T&ie with the one below"), "Ctrl+T", &tied_with_below),
-             row_command(seat, tr("&Untie"), "Ctrl+Shift+T", &untied),
+             row_command(seat, tr("Tie &with the one below"), "Ctrl+T", &tied_with_below),
+             row_command(seat, tr("Unt&ie"), "Ctrl+Shift+T", &untied),
              row_command(seat, tr("&Spare, or in use again"), "Ctrl+R", &spare_or_in_use),
-             row_command(seat, tr("&Kept off, or on again"), "Ctrl+K", &kept_off_or_on),
-             row_command(seat, tr("Ta&ke out"), "Ctrl+Delete", &taken_out)}};
+             row_command(seat, tr("&Note as kept off, or no longer"), "Ctrl+K", &kept_off_or_on),
+             row_command(seat, tr("Take o&ut"), "Ctrl+Delete", &taken_out)}};
 }
 
 /// Something new, and its slip to fill in.
@@ -129,13 +129,13 @@ MenuList survey_menu(Seat& seat) {
              add_command(seat, tr("Add a s&ource"), [](const Desk& desk) { return source_added(desk.survey); }),
              add_command(seat, tr("Add a &dwelling"), [](const Desk& desk) { return dwelling_added(desk.survey); }),
              line(),
-             {seat.say(tr("As found is &locked: what changes a handle is planned")),
+             {seat.say(tr("&Keep as found: what changes a handle is planned")),
               "Ctrl+Shift+L",
               [&seat] { seat.act(Action{LockAsFound{!seat.desk().notes.plan.as_found_locked}}); },
               [&seat] { return seat.desk().is_open; },
               [&seat] { return seat.desk().notes.plan.as_found_locked; },
               {}},
-             {seat.say(tr("What is planned is d&one")),
+             {seat.say(tr("Enter the plan as don&e")),
               "",
               [&seat] { seat.act(Action{CarryOutPlan{}}); },
               [&seat] { return !seat.desk().notes.plan.changes.empty(); },

@@ -48,7 +48,8 @@ NoticeStrip::Offer NoticeStrip::offer_now() const {
                 desk.left->is_based_on_file
                     ? tr("The program ended before these changes were saved. They were kept.")
                     : tr("Changes were kept that were never saved; the file has been changed by somebody else since.")),
-            seat_.say(tr("Show them (can be undone)")), seat_.say(tr("Throw them away")), TakeJournal{}, DropLeft{}};
+            seat_.say(tr("Show them (can be undone)")), seat_.say(tr("Throw them away for good")), TakeJournal{},
+            DropLeft{}};
     const std::string said = said_now();
     return {said, said.empty() ? "" : seat_.say(tr("Close")), "", Hush{}, Hush{}};
 }

@@ -105,7 +105,8 @@ void StartView::add_open(wxSizer* into) {
     into->Add(head, wxSizerFlags().Border(wxBOTTOM, 16));
     for (const std::string& path : choices_.left)
         add_button(
-            into, seat_.say(tr("Kept, never saved: look at it")), [this, path] { choices_.take_left(path); }, true);
+            into, seat_.say(tr("A survey that was never saved: look at it")),
+            [this, path] { choices_.take_left(path); }, true);
     add_button(into, seat_.say(tr("Open a survey...")), choices_.ask_for_file);
     for (const std::string& path : choices_.recent)
         add_button(into, name_of_survey(path), [this, path] { choices_.open(path); });

@@ -22,8 +22,8 @@ Message title_of(const Desk& desk) {
 Message standing_of(const Desk& desk) {
     const auto planned = static_cast<double>(desk.notes.plan.changes.size());
     if (!desk.notes.plan.as_found_locked) return {};
-    if (planned == 0) return {tr("as found, locked"), {}};
-    return {tr("as found, locked; {0:.0f} planned"), {planned}};
+    if (planned == 0) return {tr("kept as found"), {}};
+    return {tr("kept as found; {0:.0f} planned"), {planned}};
 }
 
 Message keeping_of(const Desk& desk) {

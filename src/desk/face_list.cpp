@@ -88,10 +88,9 @@ private:
     std::string state(const DirectoryRow& row) const {
         const BreakerState state = facts_.breaker_of(row)->state.value_or(BreakerState::in_use);
         const bool is_off = state == BreakerState::off || is_among(look_.off_now, row);
-        std::string text = is_off ? words_(tr("off")) : "";
-        if (is_among(look_.to_throw, row))
-            add(text, is_off ? words_(tr("to be switched off now")) : words_(tr("to be switched on now")));
-        return text;
+        if (is_among(look_.to_throw, row))  // it may still stand otherwise: what it is to become, and nothing else
+            return is_off ? words_(tr("to be switched off now")) : words_(tr("to be switched on now"));
+        return is_off ? words_(tr("off")) : "";
     }
 
     std::string neutral(std::size_t breaker) const {

@@ -50,7 +50,7 @@ namespace {
 
 std::string with_warning(const RowNeutral& neutral, const Message& handles, const Message& amps, const Words& words) {
     if (neutral.is_on_one_leg) return words.say({tr("{0}: {1}, same leg"), {handles, amps}});
-    if (neutral.is_over) return words.say({tr("{0}: {1}, past its wire"), {handles, amps}});
+    if (neutral.is_over) return words.say({tr("{0}: {1}, over the ampacity of its wire"), {handles, amps}});
     return words.say({tr("{0}: {1}"), {handles, amps}});
 }
 

@@ -52,8 +52,9 @@ void add_figures(const LoadFigures& figures, Lines& lines) {
     if (figures.sustained_a) lines.push_back({tr("held for 3 h or more: {0:.1f} A"), {in(figures.sustained_a)}});
     if (figures.rating_a)
         lines.push_back(
-            {tr("rating {0:g} A; 80 % of it is {1:.1f} A"), {in(figures.rating_a), 0.8 * in(figures.rating_a)}});
-    if (figures.ampacity_a) lines.push_back({tr("the wire carries {0:.1f} A"), {in(figures.ampacity_a)}});
+            {tr("rating {0:g} A; 80 % of it, the limit of a lasting load unless listed for 100 %: {1:.1f} A"),
+             {in(figures.rating_a), 0.8 * in(figures.rating_a)}});
+    if (figures.ampacity_a) lines.push_back({tr("ampacity of the wire: {0:.1f} A"), {in(figures.ampacity_a)}});
 }
 
 void add_circuit(const Survey& survey, const Assessment& assessment, const std::string& id, Lines& lines) {
@@ -75,7 +76,7 @@ void add_neutral(const Survey& survey, const Assessment& assessment, const std::
     }
     if (neutral->amps) lines.push_back({tr("on the neutral with all of it on: {0:.1f} A"), {in(neutral->amps)}});
     if (neutral->measured_a) lines.push_back({tr("measured on the neutral: {0:.1f} A"), {in(neutral->measured_a)}});
-    if (neutral->ampacity_a) lines.push_back({tr("the neutral carries {0:.1f} A"), {in(neutral->ampacity_a)}});
+    if (neutral->ampacity_a) lines.push_back({tr("ampacity of the neutral: {0:.1f} A"), {in(neutral->ampacity_a)}});
 }
 
 void add_panel(const Assessment& assessment, const std::string& id, Lines& lines) {
@@ -83,7 +84,8 @@ void add_panel(const Assessment& assessment, const std::string& id, Lines& lines
     if (panel == assessment.panels.end()) return;
     for (const PanelLegFigures& leg : panel->legs)
         if (leg.amps) lines.push_back({tr("leg {0}: {1:.1f} A connected"), {std::string(1, leg.leg), in(leg.amps)}});
-    if (panel->imbalance_percent) lines.push_back({tr("legs apart by {0:.0f} %"), {*panel->imbalance_percent}});
+    if (panel->imbalance_percent)
+        lines.push_back({tr("imbalance of the legs: {0:.0f} %"), {*panel->imbalance_percent}});
     if (const LoadFigures* feeder = figures_of(assessment.feeders, id)) add_figures(*feeder, lines);
 }
 

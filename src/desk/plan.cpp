@@ -234,24 +234,25 @@ Outcome<Plan> without_change(const Survey& survey, Plan plan, std::size_t change
 }
 
 Message planned_words(const Planned& change) {
-    return std::visit(Overloaded{[](const PlannedMove& it) { return move_breaker(it.breaker.id, it.to).name; },
-                                 [](const PlannedSwap& it) { return swap_breakers(it.one.id, it.other.id).name; },
-                                 [](const PlannedRating& it) {
-                                     if (!it.amps) return rate_breaker(it.breaker.id, it.amps).name;
-                                     return Message{tr("set breaker {0} to {1} A"), {it.breaker.id, it.amps->value}};
-                                 },
-                                 [](const PlannedTie& it) {
-                                     Ids ids;
-                                     for (const FoundBreaker& breaker : it.breakers) ids.push_back(breaker.id);
-                                     return tie_breakers(ids).name;
-                                 },
-                                 [](const PlannedUntie& it) { return untie_breaker(it.breaker.id).name; },
-                                 [](const PlannedState& it) {
-                                     return it.state == BreakerState::spare ? make_spare(it.breaker.id).name
-                                                                            : put_in_use(it.breaker.id).name;
-                                 },
-                                 [](const PlannedNeutral& it) { return share_neutral(it.circuit, it.neutral).name; }},
-                      change);
+    return std::visit(
+        Overloaded{[](const PlannedMove& it) { return move_breaker(it.breaker.id, it.to).name; },
+                   [](const PlannedSwap& it) { return swap_breakers(it.one.id, it.other.id).name; },
+                   [](const PlannedRating& it) {
+                       if (!it.amps) return rate_breaker(it.breaker.id, it.amps).name;
+                       return Message{tr("put a {1} A breaker in for {0}"), {it.breaker.id, it.amps->value}};
+                   },
+                   [](const PlannedTie& it) {
+                       Ids ids;
+                       for (const FoundBreaker& breaker : it.breakers) ids.push_back(breaker.id);
+                       return tie_breakers(ids).name;
+                   },
+                   [](const PlannedUntie& it) { return untie_breaker(it.breaker.id).name; },
+                   [](const PlannedState& it) {
+                       return it.state == BreakerState::spare ? make_spare(it.breaker.id).name
+                                                              : put_in_use(it.breaker.id).name;
+                   },
+                   [](const PlannedNeutral& it) { return share_neutral(it.circuit, it.neutral).name; }},
+        change);
 }
 
 Outcome<Edit> carry_out(const Survey& survey, const Plan& plan) {

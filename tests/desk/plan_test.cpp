@@ -112,7 +112,7 @@ TEST_CASE("plan: one change carried out leaves the others, for the breaker where
     const Survey after = moved.edit.apply(survey).value();
     REQUIRE(moved.left.changes.size() == 1);
     CHECK(moved.left.as_found_locked);
-    CHECK(planned_words(moved.left.changes.front()) == Message{"set breaker {0} to {1} A", {"M:9", 15.0}});
+    CHECK(planned_words(moved.left.changes.front()) == Message{"put a {1} A breaker in for {0}", {"M:9", 15.0}});
     CHECK(with_plan(after, moved.left).value() == with_plan(survey, plan).value());
 }
 
@@ -191,7 +191,7 @@ TEST_CASE("plan: another breaker under the same number is not taken for the one 
     const Survey swapped = swap_breakers("M:1", "M:3").apply(survey).value();
     CHECK_FALSE(with_plan(swapped, plan));
     const Plan now = followed(plan, survey, swapped);
-    CHECK(planned_words(now.changes.front()) == Message{"set breaker {0} to {1} A", {"M:3", 15.0}});
+    CHECK(planned_words(now.changes.front()) == Message{"put a {1} A breaker in for {0}", {"M:3", 15.0}});
     CHECK(followed(now, swapped, survey) == plan);  // undone
     CHECK(with_plan(swapped, now)->breakers[0].amps == Amperes(15));
 }

@@ -55,7 +55,7 @@ std::vector<Shown> all_shown(const std::string& examples) {
     FaceLook chosen, planned, round;
     chosen.selected = Position{13, ' '};
     chosen.selected_has_focus = true;
-    chosen.state = "as found, locked";
+    chosen.state = "kept as found";
     planned.selected = Position{3, ' '};
     planned.planned = {{{{3, ' '}}, {{20, ' '}}, 20, "3 moves to 20"}, {{{9, ' '}}, {{9, ' '}}, 15, "20 A to 15 A"}};
     planned.dragged = {{5, ' '}};

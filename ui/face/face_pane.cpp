@@ -16,10 +16,11 @@ FacePane::FacePane(wxWindow* parent, Seat& seat) : wxPanel(parent), seat_(seat) 
     SetSizer(new wxBoxSizer(wxVERTICAL));
     face_ = new FaceView(this, seat);
     add_list();
-    how_ = new WrappedText(this,
-                           seat.say(tr("Type on a row:  20 Kitchen   30/2 Dryer   15t Hall|Bath   20 gf   s spare   - "
-                                       "empty.  Enter opens it, Ctrl Enter shows all about it.")),
-                           "caption");
+    how_ = new WrappedText(
+        this,
+        seat.say(tr("Type on a row:  20 Kitchen,  30/2 Dryer (two poles),  15t Hall|Bath (tandem),  20 gf (ground "
+                    "guard),  s (spare),  - (empty).  Enter opens it, Ctrl Enter shows all about it.")),
+        "caption");
     GetSizer()->Add(face_, wxSizerFlags(1).Expand());
     GetSizer()->Add(list_, wxSizerFlags(1).Expand());
     GetSizer()->Add(how_, wxSizerFlags().Expand().Border(wxTOP, 6));

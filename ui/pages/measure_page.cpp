@@ -34,9 +34,10 @@ public:
 private:
     void add_caution() {
         GetSizer()->Add(
-            new_signal_strip(this, seat_, Severity::warning,
-                             seat_.say(tr("Shock and arc flash with covers off: qualified persons only, protective "
-                                          "equipment after NFPA 70E. De-energise where you can; test before touch."))),
+            new_signal_strip(
+                this, seat_, Severity::warning,
+                seat_.say(tr("Shock and arc flash with covers off: de-energize and lock out before work. Measure live "
+                             "only if qualified and protected after NFPA 70E. Test before touch."))),
             wxSizerFlags().Expand().Border(wxTOP | wxBOTTOM, 8));
     }
 

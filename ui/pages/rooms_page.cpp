@@ -18,12 +18,12 @@ class RoomsPage final : public wxPanel, public View {
 public:
     RoomsPage(wxWindow* parent, Seat& seat) : wxPanel(parent), seat_(seat) {
         SetSizer(new wxBoxSizer(wxVERTICAL));
-        auto* how =
-            new WrappedText(this,
-                            seat.say(tr("Type a room and what is in it:  Kitchen r6 l2 range  (r receptacles, l "
-                                        "lights, s switches, b boxes, anything else by its name).  Answers from paper: "
-                                        " off 5 7  and then  K: o o s . o  (out, stayed, not seen).")),
-                            "caption");
+        auto* how = new WrappedText(
+            this,
+            seat.say(tr("Type a room and what is in it:  Kitchen r6 l2 range  (r receptacles, l lights, s switches, b "
+                        "boxes, anything else by its name).  Answers from paper:  off 5 7  and then  K: o o s . d  (o "
+                        "went out, s stayed on, . not seen, d dim or odd).")),
+            "caption");
         line_ = new wxTextCtrl(this, wxID_ANY, "", wxDefaultPosition, wxDefaultSize, wxTE_PROCESS_ENTER);
         line_->SetHint("Kitchen r6 l2 range");
         name_for_readers(line_, seat.say(tr("Room and its outlets, or a row of answers")));
