@@ -85,7 +85,7 @@ void FindingsView::add_list() {
         const int others = seat_.looks().pixels(104) + seat_.looks().pixels(100);
         list_->GetColumn(1)->SetWidth(std::max(seat_.looks().pixels(200), event.GetSize().x - others - 8));
     });
-    list_->SetRowHeight(seat_.looks().pixels(36));
+    pad_rows(list_, seat_.looks().pixels(9));
     name_for_readers(list_, seat_.say(tr("Findings")));
     list_->Bind(wxEVT_DATAVIEW_SELECTION_CHANGED, [this](wxDataViewEvent&) { show_detail(); });
     list_->Bind(wxEVT_DATAVIEW_ITEM_ACTIVATED, [this](wxDataViewEvent&) { go(); });

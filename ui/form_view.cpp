@@ -6,7 +6,6 @@
 #include <wx/sizer.h>
 #include <wx/stattext.h>
 #include <wx/textctrl.h>
-#include <wx/wupdlock.h>
 
 #include <algorithm>
 
@@ -40,8 +39,13 @@ void FormView::show(const std::vector<FormGroup>& groups, const std::string& fie
     });
     shown_ = groups;
     if (const std::string shape = shape_of(groups); shape != shape_ || is_folded_away) {
+        const auto focused = std::ranges::find_if(rows_, [](const Row& row) { return row.control->HasFocus(); });
+        const FormField kept = focused == rows_.end() ? FormField{} : focused->field;
         shape_ = shape;
         rebuild(groups);
+        for (const Row& row : rows_)
+            if (!kept.key.empty() && row.field.key == kept.key && row.field.address == kept.address)
+                row.control->SetFocus();
     }
     std::size_t at = 0;
     for (const FormGroup& group : groups) {
@@ -61,7 +65,6 @@ void FormView::focus_first() {
 }
 
 void FormView::rebuild(const std::vector<FormGroup>& groups) {
-    const wxWindowUpdateLocker still(this);
     rows_.clear();
     GetSizer()->Clear(true);
     for (const FormGroup& group : groups) add_group(group, GetSizer());
