@@ -24,40 +24,21 @@ namespace {
 
 constexpr std::size_t most_shown = 400;
 
-/// The signal word on its colour, as text that a screen reader reads.
-class SignalCell final : public wxDataViewCustomRenderer {
+/// Rows whose signal word stands on its colour; as plain text, so that a screen reader reads it.
+class SignalRows final : public wxDataViewListStore {
 public:
-    explicit SignalCell(Seat& seat) : wxDataViewCustomRenderer("string", wxDATAVIEW_CELL_INERT), seat_(seat) {}
-    bool SetValue(const wxVariant& value) override {
-        word_ = value.GetString();
-        return true;
-    }
-    bool GetValue(wxVariant& value) const override {
-        value = word_;
-        return true;
-    }
-    wxSize GetSize() const override { return {seat_.looks().pixels(96), seat_.looks().pixels(24)}; }
-    bool Render(wxRect cell, wxDC* dc, int) override {
-        const SignalColours signal = look();
-        const wxRect box(cell.x, cell.y + (cell.height - seat_.looks().pixels(22)) / 2, seat_.looks().pixels(92),
-                         seat_.looks().pixels(22));
-        dc->SetPen(*wxTRANSPARENT_PEN);
-        dc->SetBrush(wxBrush(signal.ground));
-        dc->DrawRectangle(box);
-        dc->SetTextForeground(signal.ink);
-        dc->SetFont(wxFont(wxFontInfo(wxSize(0, seat_.looks().pixels(13))).Bold().FaceName("DejaVu Sans")));
-        dc->DrawLabel(word_, box, wxALIGN_CENTRE);
+    explicit SignalRows(const std::vector<const Finding*>& shown) : shown_(shown) {}
+    bool GetAttrByRow(unsigned row, unsigned column, wxDataViewItemAttr& look) const override {
+        if (column != 0 || row >= shown_.size()) return false;
+        const SignalColours signal = signal_colours(shown_[row]->severity);
+        look.SetBackgroundColour(signal.ground);
+        look.SetColour(signal.ink);
+        look.SetBold(true);
         return true;
     }
 
 private:
-    SignalColours look() const {
-        for (const Severity one : {Severity::danger, Severity::warning, Severity::caution})
-            if (utf8(word_) == signal_word(one, seat_.words())) return signal_colours(one);
-        return signal_colours(Severity::notice);
-    }
-    Seat& seat_;
-    wxString word_;
+    const std::vector<const Finding*>& shown_;
 };
 
 }  // namespace
@@ -93,9 +74,17 @@ void FindingsView::add_head() {
 void FindingsView::add_list() {
     list_ = new wxDataViewListCtrl(this, wxID_ANY, wxDefaultPosition, wxDefaultSize,
                                    wxDV_SINGLE | wxDV_NO_HEADER | wxBORDER_NONE);
-    list_->AppendColumn(new wxDataViewColumn("", new SignalCell(seat_), 0, seat_.looks().pixels(104)));
+    wxObjectDataPtr<SignalRows> rows(new SignalRows(shown_));
+    list_->AssociateModel(rows.get());
+    list_->AppendTextColumn(wide(seat_.say(tr("signal"))), wxDATAVIEW_CELL_INERT, seat_.looks().pixels(104),
+                            wxALIGN_CENTRE);
     list_->AppendTextColumn(wide(seat_.say(tr("what"))), wxDATAVIEW_CELL_INERT, seat_.looks().pixels(560));
     list_->AppendTextColumn(wide(seat_.say(tr("figure"))), wxDATAVIEW_CELL_INERT, seat_.looks().pixels(90));
+    list_->Bind(wxEVT_SIZE, [this](wxSizeEvent& event) {
+        event.Skip();
+        const int others = seat_.looks().pixels(104) + seat_.looks().pixels(100);
+        list_->GetColumn(1)->SetWidth(std::max(seat_.looks().pixels(200), event.GetSize().x - others - 8));
+    });
     list_->SetRowHeight(seat_.looks().pixels(36));
     name_for_readers(list_, seat_.say(tr("Findings")));
     list_->Bind(wxEVT_DATAVIEW_SELECTION_CHANGED, [this](wxDataViewEvent&) { show_detail(); });
@@ -106,12 +95,14 @@ void FindingsView::add_detail() {
     detail_ = new wxScrolledWindow(this);
     detail_->SetScrollRate(0, 12);
     auto* inside = new wxBoxSizer(wxVERTICAL);
-    remedy_ = new WrappedText(detail_, "", "figure");
+    what_ = new WrappedText(detail_, "", "figure");
+    remedy_ = new WrappedText(detail_, "");
     go_ = new wxButton(detail_, wxID_ANY, wide(seat_.say(tr("Go to where it is mended"))));
     go_->Bind(wxEVT_BUTTON, [this](wxCommandEvent&) { go(); });
     text_ = new WrappedText(detail_, "");
     source_ = new WrappedText(detail_, "", "caption");
-    inside->Add(remedy_, wxSizerFlags().Expand());
+    inside->Add(what_, wxSizerFlags().Expand());
+    inside->Add(remedy_, wxSizerFlags().Expand().Border(wxTOP, 4));
     inside->Add(go_, wxSizerFlags().Border(wxTOP | wxBOTTOM, 6));
     inside->Add(text_, wxSizerFlags().Expand());
     inside->Add(source_, wxSizerFlags().Expand().Border(wxTOP, 4));
@@ -155,7 +146,7 @@ void FindingsView::fill() {
 void FindingsView::show_detail() {
     const int row = list_->GetSelectedRow();
     const bool is_one = row >= 0 && static_cast<std::size_t>(row) < shown_.size();
-    for (wxWindow* one : std::initializer_list<wxWindow*>{text_, remedy_, source_, go_}) one->Show(is_one);
+    for (wxWindow* one : std::initializer_list<wxWindow*>{what_, text_, remedy_, source_, go_}) one->Show(is_one);
     if (is_one) {
         const Finding& finding = *shown_[static_cast<std::size_t>(row)];
         chosen_ = key_of(finding);
@@ -163,6 +154,7 @@ void FindingsView::show_detail() {
         std::string reckoned;
         for (const Message& line : detail.arithmetic)
             reckoned += (reckoned.empty() ? "" : "\n") + seat_.words().say(line);
+        what_->set(seat_.words().say(finding.text));
         text_->set(reckoned);
         remedy_->set(seat_.words().say(finding.remedy));
         source_->set(short_sources(finding.sources, seat_.words()));

@@ -36,7 +36,7 @@ private:
     wxChoice* scope_ = nullptr;
     wxDataViewListCtrl* list_ = nullptr;
     wxScrolledWindow* detail_ = nullptr;
-    WrappedText *text_ = nullptr, *remedy_ = nullptr, *source_ = nullptr;
+    WrappedText *what_ = nullptr, *text_ = nullptr, *remedy_ = nullptr, *source_ = nullptr;
     wxButton* go_ = nullptr;
     std::vector<const Finding*> shown_;
     std::string chosen_;  ///< rule and address of the finding that is chosen: it stays so after an edit

@@ -5,24 +5,21 @@
 #include <wx/filedlg.h>
 #include <wx/frame.h>
 #include <wx/msgdlg.h>
-#include <wx/notebook.h>
 #include <wx/sizer.h>
 #include <wx/timer.h>
 #include <wx/wupdlock.h>
 
 #include <filesystem>
 
+#include "desk/additions.hpp"
+#include "desk/face_places.hpp"
 #include "desk/update.hpp"
 #include "file/read_text.hpp"
-#include "ui/accessible.hpp"
+#include "ui/desk_window.hpp"
 #include "ui/errands.hpp"
-#include "ui/face/face_pane.hpp"
-#include "ui/findings_view.hpp"
 #include "ui/frame_menus.hpp"
-#include "ui/head_view.hpp"
 #include "ui/notice_strip.hpp"
 #include "ui/opening.hpp"
-#include "ui/pages/pages.hpp"
 #include "ui/settings_kept.hpp"
 #include "ui/start_view.hpp"
 #include "ui/text.hpp"
@@ -59,7 +56,7 @@ public:
         SetMinSize(FromDIP(wxSize(720, 520)));
         SetSizer(new wxBoxSizer(wxVERTICAL));
         set_menus(this, menu_lists(*this, *this));
-        SetDropTarget(new Drop([this](const std::string& path) { open(path); }));
+        SetDropTarget(new Drop([this](const std::string& path) { dropped(path); }));
         watch_.Bind(wxEVT_TIMER, [this](wxTimerEvent&) { look_at_file(); });
         watch_.Start(1000);
         Bind(wxEVT_CLOSE_WINDOW, &SurveyFrame::on_close, this);
@@ -74,13 +71,11 @@ public:
     Units units() const override { return kept_.units(); }
     using Seat::act;
     void act(Action action) override {
-        const bool was_open = desk_.is_open;
-        const Spot before = desk_.spot;
         auto [next, effects] = update(std::move(desk_), std::move(action));
         desk_ = std::move(next);
         for (Effect& effect : effects) carry_out(std::move(effect));
-        if (desk_.is_open && !was_open) show_desk();
-        look(before);
+        if (desk_.is_open && !window_) show_desk();
+        look();
     }
 
     // --- FrameActs
@@ -119,25 +114,21 @@ public:
     }
     void show_page(JobPage page) override {
         act(Action{ShowPage{page}});
-        pages_[static_cast<std::size_t>(page)]->take_focus();
+        window_->go_to_page();
     }
     void go_to_face() override {
-        if (face_) face_->take_focus();
+        if (window_) window_->go_to_face();
     }
     void go_to_findings() override {
-        if (findings_) findings_->take_focus();
+        if (window_) window_->go_to_findings();
     }
     void next_area() override {
-        const int order[] = {1, 2, 0};
-        area_ = order[area_];
-        area_ == 0   ? go_to_face()
-        : area_ == 1 ? pages_[static_cast<std::size_t>(desk_.spot.page)]->take_focus()
-                     : go_to_findings();
+        if (window_) window_->next_area();
     }
     void toggle_list() override {
-        if (face_) face_->show_list(!face_->is_list());
+        if (window_) window_->show_list(!window_->is_list());
     }
-    bool is_list() const override { return face_ && face_->is_list(); }
+    bool is_list() const override { return window_ && window_->is_list(); }
     void open_row_slip() override { act(Action{OpenSlip{row_address, ""}}); }
 
 private:
@@ -146,6 +137,19 @@ private:
         kept_.set_last_folder(std::filesystem::path(path).parent_path().string());
         act(opened_from(path));
         if (!desk_.is_open && !start_) show_start();
+    }
+
+    // A survey is opened; any other file is taken for a picture of what is chosen.
+    void dropped(const std::string& path) {
+        if (!desk_.is_open || path.ends_with(".toml")) return open(path);
+        const auto folder = std::filesystem::path(desk_.file.path).parent_path();
+        const std::string beside =
+            desk_.file.path.empty() ? path : std::filesystem::path(path).lexically_proximate(folder).string();
+        const Breaker* breaker = desk_.spot.row ? breaker_at(desk_.survey, desk_.spot.panel, *desk_.spot.row) : nullptr;
+        const std::string of = breaker                    ? "breaker:" + breaker->id
+                               : desk_.spot.panel.empty() ? ""
+                                                          : "panel:" + desk_.spot.panel;
+        act(Action{Apply{photo_added(desk_.survey, beside, of).edit}});
     }
 
     /// True where nothing on the desk would be lost: it is in the file, or the user lets it wait beside it.
@@ -200,8 +204,7 @@ private:
 
     // --- what is in the window
     void show_start() {
-        DestroyChildren();
-        forget_views();
+        clear();
         start_ = new StartView(
             this, *this,
             {kept_.recent(), left_unnamed(folders_.state), examples(), [this](const NewSurvey& known) { begin(known); },
@@ -242,85 +245,31 @@ private:
         drop_journal(path);
     }
 
-    void forget_views() {
+    void clear() {
+        DestroyChildren();
         start_ = nullptr;
-        head_ = nullptr;
         notice_ = nullptr;
-        face_ = nullptr;
-        book_ = nullptr;
-        findings_ = nullptr;
-        slip_ = nullptr;
-        pages_.clear();
+        window_ = nullptr;
     }
 
     void show_desk() {
         const wxWindowUpdateLocker still(this);
-        DestroyChildren();
-        forget_views();
-        head_ = new HeadView(this, *this);
-        notice_ = new NoticeStrip(this, *this);
-        auto* middle = new wxBoxSizer(wxHORIZONTAL);
-        face_ = new FacePane(this, *this);
-        book_ = new wxNotebook(this, wxID_ANY);
-        slip_ = new_slip(this, *this);
-        slip_->window()->Hide();
-        findings_ = new FindingsView(this, *this);
-        const char* names[] = {tr("Arrival"), tr("Rooms"), tr("Measure"), tr("Card")};
-        for (View* (*make)(wxWindow*, Seat&) : {new_arrival_page, new_rooms_page, new_measure_page, new_card_page}) {
-            pages_.push_back(make(book_, *this));
-            book_->AddPage(pages_.back()->window(), wide(say(names[pages_.size() - 1])));
-        }
-        book_->Bind(wxEVT_NOTEBOOK_PAGE_CHANGED, [this](wxBookCtrlEvent& event) {
-            event.Skip();
-            if (!is_looking_)
-                CallAfter([this, to = event.GetSelection()] { act(Action{ShowPage{static_cast<JobPage>(to)}}); });
-        });
-        middle->Add(face_, wxSizerFlags(46).Expand().Border(wxLEFT | wxRIGHT, FromDIP(8)));
-        middle->Add(book_, wxSizerFlags(54).Expand().Border(wxRIGHT, FromDIP(8)));
-        middle->Add(slip_->window(), wxSizerFlags(54).Expand().Border(wxRIGHT, FromDIP(8)));
-        GetSizer()->Add(head_, wxSizerFlags().Expand());
-        GetSizer()->Add(notice_, wxSizerFlags().Expand());
-        GetSizer()->Add(middle, wxSizerFlags(1).Expand());
-        findings_->SetMinSize({-1, looks_.pixels(190)});
-        GetSizer()->Add(findings_, wxSizerFlags().Expand().Border(wxALL, FromDIP(8)));
+        clear();
+        window_ = new DeskWindow(this, *this);
+        GetSizer()->Add(window_, wxSizerFlags(1).Expand());
         Layout();
     }
 
-    void look(const Spot& before) {
-        if (!desk_.is_open) {
-            if (notice_) notice_->look();
-            return;
-        }
-        is_looking_ = true;
+    void look() {
+        if (notice_) notice_->look();
+        if (!window_) return;
         SetTitle(wide(words_.say(title_of(desk_))) + " - doorcard");
-        head_->look();
-        notice_->look();
-        face_->look();
-        const auto page = static_cast<std::size_t>(desk_.spot.page);
-        if (book_->GetSelection() != static_cast<int>(page)) book_->ChangeSelection(page);
-        show_slip(!desk_.spot.slip.empty());
-        desk_.spot.slip.empty() ? pages_[page]->look() : slip_->look();
-        if (seen_edits_ != desk_.edits || before.panel != desk_.spot.panel || !findings_seen_) findings_->look();
-        findings_seen_ = true;
-        seen_edits_ = desk_.edits;
-        is_looking_ = false;
-    }
-
-    void show_slip(bool shown) {
-        if (slip_->window()->IsShown() == shown) return;
-        slip_->window()->Show(shown);
-        book_->Show(!shown);
-        Layout();
+        window_->look();
     }
 
     void look_anew() {
         looks_again(this);
-        if (!desk_.is_open) {
-            Layout();
-            return;
-        }
-        findings_seen_ = false;
-        look(desk_.spot);
+        if (window_) window_->look_at_all();
         Layout();
         Refresh();
     }
@@ -332,9 +281,8 @@ private:
 
     void build_again() {
         if (!desk_.is_open) return show_start();
-        findings_seen_ = false;
         show_desk();
-        look(desk_.spot);
+        look();
     }
 
     void set_scale(double scale) {
@@ -345,7 +293,7 @@ private:
 
     void on_key(wxKeyEvent& event) {
         const bool leaves =
-            event.GetKeyCode() == WXK_ESCAPE && desk_.is_open && !desk_.spot.slip.empty() && !face_->is_editing();
+            event.GetKeyCode() == WXK_ESCAPE && desk_.is_open && !desk_.spot.slip.empty() && !window_->is_editing();
         if (!leaves) return event.Skip();
         act(Action{GoBack{}});
         go_to_face();
@@ -366,18 +314,9 @@ private:
     Errands errands_;
     wxTimer watch_;
     std::filesystem::file_time_type file_seen_;
-    std::size_t seen_edits_ = 0;
-    bool findings_seen_ = false, is_looking_ = false;
-    int area_ = 0;
-
     StartView* start_ = nullptr;
-    HeadView* head_ = nullptr;
-    NoticeStrip* notice_ = nullptr;
-    FacePane* face_ = nullptr;
-    wxNotebook* book_ = nullptr;
-    View* slip_ = nullptr;
-    FindingsView* findings_ = nullptr;
-    std::vector<View*> pages_;
+    NoticeStrip* notice_ = nullptr;  ///< of the start; an open desk has its own
+    DeskWindow* window_ = nullptr;
 };
 
 }  // namespace

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/frame_menus.hpp"
 
+#include "desk/additions.hpp"
 #include "desk/face_gestures.hpp"
 #include "desk/typed_breaker.hpp"
 
@@ -100,6 +101,35 @@ MenuList breaker_menu(Seat& seat, FrameActs& acts) {
              row_command(seat, tr("Ta&ke out"), "Ctrl+Delete", &taken_out)}};
 }
 
+/// Something new, and its slip to fill in.
+MenuCommand add_command(Seat& seat, const char* label, std::function<Added(const Desk&)> added) {
+    return {seat.say(label),
+            "",
+            [&seat, added] {
+                Added one = added(seat.desk());
+                const std::size_t before = seat.desk().edits;
+                seat.act(Action{Apply{std::move(one.edit)}});
+                if (seat.desk().edits != before) seat.act(Action{GoTo{one.address, ""}});
+            },
+            [&seat] { return seat.desk().is_open; },
+            {},
+            {}};
+}
+
+/// The breaker of the chosen row; empty where none is.
+std::string chosen_breaker(const Desk& desk) {
+    const Breaker* breaker = desk.spot.row ? breaker_at(desk.survey, desk.spot.panel, *desk.spot.row) : nullptr;
+    return breaker ? breaker->id : std::string();
+}
+
+MenuList survey_menu(Seat& seat) {
+    return {seat.say(tr("&Survey")),
+            {add_command(seat, tr("Add a &panel, fed by the chosen breaker"),
+                         [](const Desk& desk) { return panel_added(desk.survey, chosen_breaker(desk)); }),
+             add_command(seat, tr("Add a s&ource"), [](const Desk& desk) { return source_added(desk.survey); }),
+             add_command(seat, tr("Add a &dwelling"), [](const Desk& desk) { return dwelling_added(desk.survey); })}};
+}
+
 MenuCommand theme_command(Seat& seat, FrameActs& acts, const char* label, Theme theme) {
     return {seat.say(label),
             "",
@@ -169,8 +199,8 @@ MenuList go_menu(Seat& seat, FrameActs& acts) {
 }  // namespace
 
 std::vector<MenuList> menu_lists(Seat& seat, FrameActs& acts) {
-    return {file_menu(seat, acts), edit_menu(seat), breaker_menu(seat, acts), go_menu(seat, acts),
-            view_menu(seat, acts)};
+    return {file_menu(seat, acts),    edit_menu(seat),     survey_menu(seat),
+            breaker_menu(seat, acts), go_menu(seat, acts), view_menu(seat, acts)};
 }
 
 }  // namespace doorcard

@@ -5,7 +5,7 @@
 #include <unordered_map>
 #include <vector>
 
-#include "assess/row_changes.hpp"
+#include "survey/row_changes.hpp"
 #include "survey/survey.hpp"
 
 namespace doorcard {

@@ -73,8 +73,9 @@ private:
 
     void add_reset(const Outlet& outlet, const Message& room) {
         const Message label = outlet.label ? verbatim(in_sentence(*outlet.label)) : Message{};
-        Message place = room.empty() ? label : label.empty() ? room : Message{tr("{0}, {1}"), {room, label}};
-        if (!place.empty() && std::ranges::find(found_.resets, place) == found_.resets.end())
+        ResetPlace place{room, label};
+        const bool said = !room.empty() || !label.empty();
+        if (said && std::ranges::find(found_.resets, place) == found_.resets.end())
             found_.resets.push_back(std::move(place));
     }
 
@@ -91,7 +92,7 @@ private:
                     add_circuit(part, circuit, row.circuit_texts[i]);
                 }
         for (std::size_t circuit = 0; circuit < survey_.circuits.size(); ++circuit)
-            if (network_.breakers_of(circuit).empty() && reach_.at_the_top())
+            if (network_.breakers_of(circuit).empty() && reach_.at_the_root())
                 add_circuit(part, circuit, circuit_text(network_, circuit));
         if (!part.lines.empty()) found_.parts.push_back(std::move(part));
     }

@@ -40,13 +40,19 @@ struct LeaveOn {
     std::vector<std::string> why;
 };
 
+/// Where a RESET button is; one of both may be empty.
+struct ResetPlace {
+    Message room, label;
+    bool operator==(const ResetPlace&) const = default;
+};
+
 /// The directory by room of what a panel and the panels below it feed. A room that they reach is told whole, with what
 /// another panel feeds in it. Panels of another dwelling are no more than a line. Source: contract 4, card.
 struct RoomDirectory {
     std::size_t panel = 0;
     std::vector<std::size_t> panels;  ///< whose handles are named: the panel itself first
     std::vector<RoomPart> parts;      ///< rooms in file order, outlets without, circuits without, panels
-    std::vector<Message> resets;      ///< receptacles with a ground guard: 'Kitchen, counter left of sink'
+    std::vector<ResetPlace> resets;   ///< receptacles with a ground guard
     std::vector<LeaveOn> leave_on;
     std::vector<std::size_t> kept_off;  ///< handles that stay off, here and below, and in the lines
     int handles_not_traced = 0;         ///< of the panel and those below it

@@ -73,6 +73,7 @@ public:
 
     std::vector<RoomLine> lines() {
         for (Use& use : uses_) use.line.what = named(use);
+        join_general();
         set_apart();
         std::vector<RoomLine> found;
         for (const Use& use : uses_) add_line(found, use.line);
@@ -80,12 +81,15 @@ public:
     }
 
 private:
-    bool only_load(std::size_t outlet) const {
-        const auto& circuits = network_.circuits_at(outlet);
-        return network_.loads_at(outlet).size() == 1 &&
-               (survey_.outlets[outlet].receptacles == 1 || std::ranges::all_of(circuits, [&](std::size_t circuit) {
-                    return network_.outlets_on(circuit).size() == 1;
-                }));
+    // What is plugged in moves: it names an outlet made for it, or one that nobody labelled otherwise.
+    bool names_outlet(std::size_t index, const Load& load) const {
+        const Outlet& outlet = survey_.outlets[index];
+        if (outlet.kind == OutletKind::equipment) return true;
+        if (network_.loads_at(index).size() != 1) return false;
+        if (outlet.receptacles == 1) return true;
+        if (outlet.label) return plain_form(verbatim(*outlet.label)) == plain_form(load_name(load));
+        return std::ranges::all_of(network_.circuits_at(index),
+                                   [&](std::size_t circuit) { return network_.outlets_on(circuit).size() == 1; });
     }
 
     std::vector<Message> equipment_at(std::size_t index) const {
@@ -94,11 +98,11 @@ private:
         const bool known = !network_.circuits_at(index).empty();
         for (const std::size_t load : network_.loads_at(index)) {
             const Load& thing = survey_.loads[load];
-            const bool alone = known && (only_load(index) || outlet.kind == OutletKind::equipment);
-            if (is_notable(thing) || (alone && !load_name(thing).empty())) names.push_back(load_name(thing));
+            const bool named = !load_name(thing).empty() && known && names_outlet(index, thing);
+            if (is_notable(thing) || named) names.push_back(in_sentence(load_name(thing)));
         }
         if (names.empty() && outlet.kind == OutletKind::equipment)
-            names.push_back(outlet.label ? verbatim(*outlet.label) : kind_name(UseKind::equipment, true));
+            names.push_back(outlet.label ? verbatim(in_sentence(*outlet.label)) : kind_name(UseKind::equipment, true));
         return names;
     }
 
@@ -149,12 +153,28 @@ private:
         return comma(kind_name(use.kind, use.outlets == 1), listed(std::move(names)));
     }
 
+    // Outlets of one kind that nobody labelled: all of their handles, for nobody can tell them apart.
+    void join_general() {
+        for (auto use = uses_.begin(); use != uses_.end(); ++use)
+            for (auto other = use + 1; other != uses_.end();) {
+                const bool alike =
+                    use->general && other->general && use->kind == other->kind && use->line.trust == other->line.trust;
+                if (!alike) {
+                    ++other;
+                    continue;
+                }
+                add_handles(use->line.breakers, other->line.breakers);
+                add_handles(use->line.kept_off, other->line.kept_off);
+                use->line.what = kind_name(use->kind, false);
+                other = uses_.erase(other);
+            }
+    }
+
     // 'receptacles' beside other receptacles of the room are not all of them, and must not read as if.
     void set_apart() {
-        for (Use& use : uses_) {
-            if (!use.general || alone_of_kind(use)) continue;
-            use.line.what = {tr("{0}, some of them"), {std::move(use.line.what)}};
-        }
+        for (Use& use : uses_)
+            if (use.general && !alone_of_kind(use))
+                use.line.what = {tr("{0}, some of them"), {std::move(use.line.what)}};
     }
 
     void add_handles(std::vector<std::size_t>& known, const std::vector<std::size_t>& more) const {

@@ -59,8 +59,11 @@ RoomReach::RoomReach(const Network& network, std::size_t panel) : network_(netwo
     covered_.insert(panel);
     for (const Thing thing : network.downstream_of({ThingKind::panel, panel}))
         if (thing.kind == ThingKind::panel && same_premises(thing.index)) covered_.insert(thing.index);
-    for (const Thing thing : network.upstream_of({ThingKind::panel, panel}))
-        if (thing.kind == ThingKind::panel && thing.index != panel && same_premises(thing.index)) at_the_top_ = false;
+    for (const Thing thing : network.upstream_of({ThingKind::panel, panel})) {
+        if (thing.kind != ThingKind::panel || thing.index == panel) continue;
+        at_the_root_ = false;
+        at_the_top_ = at_the_top_ && !same_premises(thing.index);
+    }
 }
 
 bool RoomReach::same_premises(std::size_t panel) const {
@@ -69,7 +72,7 @@ bool RoomReach::same_premises(std::size_t panel) const {
 
 bool RoomReach::reaches_circuit(std::size_t circuit) const {
     const auto& breakers = network_.breakers_of(circuit);
-    if (breakers.empty()) return at_the_top_;
+    if (breakers.empty()) return at_the_root_;
     return std::ranges::any_of(breakers, [&](std::size_t b) { return covers(network_.panel_of(b)); });
 }
 
@@ -82,7 +85,7 @@ std::vector<std::size_t> RoomReach::breakers_at(std::size_t outlet) const {
 
 bool RoomReach::reaches_outlet(std::size_t outlet) const {
     const auto breakers = breakers_at(outlet);
-    if (breakers.empty()) return at_the_top_;
+    if (breakers.empty()) return at_the_root_;
     return std::ranges::any_of(breakers, [&](std::size_t b) { return covers(network_.panel_of(b)); });
 }
 

@@ -13,10 +13,12 @@ public:
 
     bool covers(std::size_t panel) const { return covered_.contains(panel); }
     const std::set<std::size_t>& covered() const { return covered_; }
-    /// Nothing of the same premises feeds the panel: what nobody has traced is told on its card.
+    /// No panel of the same premises feeds it.
     bool at_the_top() const { return at_the_top_; }
+    /// No panel feeds it at all: what has no known handle is told on its card.
+    bool at_the_root() const { return at_the_root_; }
     bool same_premises(std::size_t panel) const;
-    /// A breaker of one of the panels feeds the circuit; or no breaker is known, and this is the top.
+    /// A breaker of one of the panels feeds the circuit; or no breaker is known, and this is the root.
     bool reaches_circuit(std::size_t circuit) const;
     bool reaches_outlet(std::size_t outlet) const;
     /// All that is known to feed it lies in other premises.
@@ -28,7 +30,7 @@ private:
     const Network& network_;
     std::size_t panel_;
     std::set<std::size_t> covered_;
-    bool at_the_top_ = true;
+    bool at_the_top_ = true, at_the_root_ = true;
 };
 
 /// The handles of a thing that these circuits feed, and how sure they are.

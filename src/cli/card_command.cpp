@@ -88,7 +88,7 @@ int run_card(const CardOptions& options, std::ostream& out, std::ostream& err, c
     Sheet sheet = sheet_of(options, network, loaded->book, words);
     date_by_environment(sheet);
     deliver(sheet, options.output, options.json, out);
-    if (options.json) out << card_json(network, sheet, words).dump(2) << '\n';
+    if (options.json) out << card_json(network, sheet, options.side == "both" ? 2 : 1, words).dump(2) << '\n';
     return exit_done;
 }
 

@@ -6,6 +6,7 @@
 
 #include "assess/directory.hpp"
 #include "cli/json_parts.hpp"
+#include "sheet/card_back_words.hpp"
 
 namespace doorcard {
 namespace {
@@ -53,9 +54,61 @@ Json row_json(const Network& network, const DirectoryRow& row, const Words& word
             {"changed", nullptr}};
 }
 
+Json ids_json(const Survey& survey, const std::vector<std::size_t>& breakers) {
+    Json ids = Json::array();
+    for (const std::size_t breaker : breakers) ids.push_back(survey.breakers[breaker].id);
+    return ids;
+}
+
+const char* trust_word(HandleTrust trust) {
+    switch (trust) {
+        case HandleTrust::traced:
+            return "traced";
+        case HandleTrust::claimed:
+            return "claimed";
+        case HandleTrust::not_traced:
+            return "not-traced";
+        case HandleTrust::kept_off:
+            return "kept-off";
+        case HandleTrust::fire_alarm:
+            return "fire-alarm";
+        default:
+            return "several-sides";
+    }
+}
+
+Json line_json(const Survey& survey, const RoomDirectory& directory, const RoomPart& part, const RoomLine& line,
+               const HandleNames& names, const Words& words) {
+    const bool proved = line.trust == HandleTrust::traced;
+    const bool said = line.trust == HandleTrust::claimed;
+    return {{"room", part.heading == RoomHeading::room ? Json(words.say(part.name)) : Json(nullptr)},
+            {"heading", heading_of(directory, part, words)},
+            {"what", what_of(part, line, words)},
+            {"sure", trust_word(line.trust)},
+            {"throw", ids_json(survey, proved ? line.breakers : std::vector<std::size_t>{})},
+            {"said", ids_json(survey, said ? line.breakers : std::vector<std::size_t>{})},
+            {"kept_off", ids_json(survey, line.kept_off)},
+            {"text", answer_of(line, names, words).text}};
+}
+
+void add_rooms(Json& panel, const Network& network, std::size_t index, const Words& words) {
+    const Survey& survey = network.survey();
+    const RoomDirectory directory = rooms_of(network, index);
+    const HandleNames names(network, directory, words);
+    panel["rooms"] = Json::array();
+    for (const RoomPart& part : directory.parts)
+        for (const RoomLine& line : part.lines)
+            panel["rooms"].push_back(line_json(survey, directory, part, line, names, words));
+    panel["leave_on"] = Json::array();
+    for (const LeaveOn& entry : directory.leave_on)
+        panel["leave_on"].push_back(
+            {{"breakers", ids_json(survey, entry.breakers)}, {"sure", trust_word(entry.trust)}, {"why", entry.why}});
+    panel["keep_off"] = ids_json(survey, directory.kept_off);
+}
+
 }  // namespace
 
-Json card_json(const Network& network, const Sheet& sheet, const Words& words) {
+Json card_json(const Network& network, const Sheet& sheet, int sides, const Words& words) {
     Json panels = Json::array();
     const auto& all = network.survey().panels;
     for (std::size_t panel = 0; panel < all.size(); ++panel) {
@@ -64,7 +117,8 @@ Json card_json(const Network& network, const Sheet& sheet, const Words& words) {
         if (cards == 0) continue;
         Json rows = Json::array();
         for (const DirectoryRow& row : directory_of(network, panel).rows) rows.push_back(row_json(network, row, words));
-        panels.push_back({{"id", all[panel].id}, {"cards", cards}, {"rows", std::move(rows)}});
+        panels.push_back({{"id", all[panel].id}, {"cards", cards / sides}, {"rows", std::move(rows)}});
+        add_rooms(panels.back(), network, panel, words);
     }
     return {{"panels", std::move(panels)}};
 }

@@ -79,6 +79,7 @@ struct RulesRead {
 struct Tell {
     Said::Kind kind = Said::Kind::done;
     Message what;
+    std::vector<Complaint> complaints{};
 };
 /// What a crash left of a survey that never had a file.
 struct LeftFound {

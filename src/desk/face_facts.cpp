@@ -5,86 +5,152 @@
 #include <set>
 
 #include "assess/part.hpp"
+#include "desk/face_loads.hpp"
 
 namespace doorcard {
 namespace {
 
-void add(std::optional<Amperes>& sum, const std::optional<Amperes>& more) {
-    if (more) sum = Amperes((sum ? sum->value : 0) + more->value);
-}
-
-class Facts {
+/// Gathers what belongs to one panel of a whole survey.
+class Gathering {
 public:
-    Facts(const Assessed& all, std::size_t panel) : all_(all), whole_panel_(panel), part_(part_around(all, panel)) {}
+    Gathering(const Assessed& all, std::size_t panel)
+        : all_(all),
+          whole_panel_(panel),
+          part_(part_around()),
+          facts_{network_of(part_.survey), part_.position_of(panel), {}, {}, {}, {}, {}} {}
 
     FaceFacts facts() {
-        FaceFacts facts{network_of(part_.survey), part_.position_of(whole_panel_), {}, {}, {}, {}, {}};
-        facts.directory = directory_of(facts.network, facts.panel);
-        for (const DirectoryRow& row : facts.directory.rows)
-            if (row.breaker) facts.loads[part_.survey.breakers[*row.breaker].id] = load_of(facts.network, row);
-        for (const SharedNeutral& neutral : facts.network.neutrals()) add_neutral(neutral, facts);
-        for (const Finding& finding : all_.assessment.findings) add_finding(finding, facts);
-        return facts;
+        facts_.directory = directory_of(facts_.network, facts_.panel);
+        const FaceLoads loads(all_, facts_.network);
+        for (const DirectoryRow& row : facts_.directory.rows)
+            if (row.breaker) facts_.loads[survey().breakers[*row.breaker].id] = loads.of(row);
+        for (const SharedNeutral& neutral : facts_.network.neutrals()) add_neutral(neutral);
+        for (const Finding& finding : all_.assessment.findings) add_finding(finding);
+        return std::move(facts_);
     }
 
 private:
-    static Part part_around(const Assessed& all, std::size_t panel) {
-        std::vector<bool> chosen(all.homes.nowhere() + 1);
-        chosen[panel] = true;
-        all.homes.add_those_together(chosen);
-        return part_of(all.survey, all.homes, chosen, all.assessment.panel_totals);
-    }
+    const Survey& survey() const { return facts_.network.survey(); }
 
-    RowLoad load_of(const Network& network, const DirectoryRow& row) const {
-        RowLoad load;
-        load.rating = part_.survey.breakers[*row.breaker].amps;
-        for (const std::size_t circuit : row.circuits) {
-            const std::size_t at = all_.survey.circuits.position(part_.survey.circuits[circuit].id);
-            if (at < all_.assessment.circuits.size()) add_figures(all_.assessment.circuits[at], load);
+    // The panel, what feeds it (its legs follow from that), and what is judged together with it.
+    Part part_around() const {
+        std::vector<bool> chosen(all_.homes.nowhere() + 1);
+        for (std::size_t at = whole_panel_; at < all_.survey.panels.size() && !chosen[at];) {
+            chosen[at] = true;
+            at = panel_above(at);
         }
-        for (const std::size_t fed : network.panels_fed_by(*row.breaker)) {
-            const std::size_t at = all_.survey.panels.position(part_.survey.panels[fed].id);
-            if (at < all_.assessment.feeders.size()) add_figures(all_.assessment.feeders[at], load);
+        all_.homes.add_those_together(chosen);
+        return part_of(all_.survey, all_.homes, chosen, all_.assessment.panel_totals);
+    }
+
+    std::size_t panel_above(std::size_t panel) const {
+        for (const std::string& feed : all_.survey.panels[panel].fed_by)
+            if (const Breaker* breaker = all_.survey.breakers.find(feed))
+                return all_.survey.panels.position(breaker->panel);
+        return all_.survey.panels.size();
+    }
+
+    void add_neutral(const SharedNeutral& neutral) {
+        RowNeutral row{neutral.id, {}, false, false};
+        const auto figures = std::ranges::find(all_.assessment.neutrals, neutral.id, &NeutralFigures::id);
+        if (figures != all_.assessment.neutrals.end()) {
+            row.amps = std::max(figures->amps, figures->measured_a);
+            row.is_over = row.amps && figures->ampacity_a && *row.amps > *figures->ampacity_a;
         }
-        return load;
-    }
-
-    static void add_figures(const LoadFigures& figures, RowLoad& load) {
-        add(load.calculated, figures.continuous_a);
-        add(load.calculated, figures.noncontinuous_a);
-        add(load.measured, figures.measured_a);
-        load.is_at_least = load.is_at_least || !figures.connected_va;
-    }
-
-    void add_neutral(const SharedNeutral& neutral, FaceFacts& facts) const {
-        const auto found = std::ranges::find(all_.assessment.neutrals, neutral.id, &NeutralFigures::id);
         std::set<char> legs;
-        bool twice = false;
-        for (const Hot& hot : neutral.hots) twice = (hot.leg != '?' && !legs.insert(hot.leg).second) || twice;
-        facts.neutrals[neutral.id] = {neutral.id, found == all_.assessment.neutrals.end() ? std::nullopt : found->amps,
-                                      twice};
+        for (const Hot& hot : neutral.hots)
+            if (hot.leg != '?' && !legs.insert(hot.leg).second) row.is_on_one_leg = true;
+        facts_.neutrals.emplace(neutral.id, row);
     }
 
-    // The worst is the first: findings come by weight.
-    void add_finding(const Finding& finding, FaceFacts& facts) const {
-        if (finding.standing.panel != whole_panel_ || finding.severity == Severity::notice) return;
-        for (const DirectoryRow& row : facts.directory.rows) {
-            const bool is_here = row.breaker && std::ranges::any_of(row.positions, [&](Position one) {
-                                     return one.space == finding.standing.space;
-                                 });
-            if (!is_here) continue;
-            const std::string& id = part_.survey.breakers[*row.breaker].id;
-            if (facts.worst.emplace(id, finding.severity).second) facts.worst_text.emplace(id, finding.text);
+    void add_finding(const Finding& finding) {
+        const Address& of = finding.of;
+        const bool is_here = finding.standing.panel == whole_panel_;
+        if (of.kind == ThingKind::neutral ? !facts_.neutrals.contains(of.id) : !is_here) return;
+        const std::vector<std::size_t> breakers = breakers_of(of);
+        if (is_here && breakers.empty()) return take(facts_.panel_finding, finding);
+        for (const std::size_t breaker : breakers) {
+            std::optional<RowFinding> worst;
+            const std::string& id = survey().breakers[breaker].id;
+            if (const auto known = facts_.findings.find(id); known != facts_.findings.end()) worst = known->second;
+            take(worst, finding);
+            facts_.findings.insert_or_assign(id, *worst);
         }
+    }
+
+    // Findings come by weight: the first of a row is its worst.
+    static void take(std::optional<RowFinding>& worst, const Finding& finding) {
+        if (!worst) worst = RowFinding{finding.severity, finding.text, 0};
+        ++worst->count;
+    }
+
+    std::vector<std::size_t> breakers_of(const Address& of) const {
+        switch (of.kind) {
+            case ThingKind::breaker:
+                return at(survey().breakers, of.id);
+            case ThingKind::circuit:
+                return of_circuits(at(survey().circuits, of.id));
+            case ThingKind::outlet:
+                return of_outlets(at(survey().outlets, of.id));
+            case ThingKind::load:
+                return of_load(survey().loads.find(of.id));
+            case ThingKind::neutral:
+                return of_neutral(of.id);
+            default:
+                return {};
+        }
+    }
+
+    template <class T>
+    static std::vector<std::size_t> at(const Table<T>& table, const std::string& id) {
+        const std::size_t position = table.position(id);
+        return position < table.size() ? std::vector{position} : std::vector<std::size_t>{};
+    }
+
+    std::vector<std::size_t> of_circuits(const std::vector<std::size_t>& circuits) const {
+        std::vector<std::size_t> found;
+        for (const std::size_t circuit : circuits)
+            for (const std::size_t breaker : facts_.network.breakers_of(circuit)) found.push_back(breaker);
+        return found;
+    }
+    std::vector<std::size_t> of_outlets(const std::vector<std::size_t>& outlets) const {
+        return outlets.empty() ? outlets : of_circuits(facts_.network.circuits_at(outlets.front()));
+    }
+    std::vector<std::size_t> of_load(const Load* load) const {
+        if (load && load->outlet) return of_outlets(at(survey().outlets, *load->outlet));
+        return load && load->circuit ? of_circuits(at(survey().circuits, *load->circuit)) : std::vector<std::size_t>{};
+    }
+    std::vector<std::size_t> of_neutral(const std::string& id) const {
+        const auto& neutrals = facts_.network.neutrals();
+        const auto found = std::ranges::find(neutrals, id, &SharedNeutral::id);
+        return found == neutrals.end() ? std::vector<std::size_t>{} : of_circuits(found->circuits);
     }
 
     const Assessed& all_;
     std::size_t whole_panel_;
     Part part_;
+    FaceFacts facts_;
 };
 
 }  // namespace
 
-FaceFacts face_facts(const Assessed& all, std::size_t panel) { return Facts(all, panel).facts(); }
+std::optional<double> RowLoad::share() const {
+    const auto amps = most();
+    return rating && amps ? std::optional(*amps / *rating) : std::nullopt;
+}
+
+const RowLoad* FaceFacts::load_of(const DirectoryRow& row) const {
+    const bool carries = row.breaker && row.kind != RowKind::spare && row.kind != RowKind::off &&
+                         row.kind != RowKind::main && row.kind != RowKind::source;
+    const auto found = carries ? loads.find(breaker_of(row)->id) : loads.end();
+    return found == loads.end() ? nullptr : &found->second;
+}
+
+const RowFinding* FaceFacts::finding_of(const DirectoryRow& row) const {
+    const auto found = row.breaker ? findings.find(breaker_of(row)->id) : findings.end();
+    return found == findings.end() ? nullptr : &found->second;
+}
+
+FaceFacts face_facts(const Assessed& all, std::size_t panel) { return Gathering(all, panel).facts(); }
 
 }  // namespace doorcard

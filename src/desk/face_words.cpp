@@ -3,81 +3,68 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
-
-#include "desk/face_picture.hpp"
-#include "sheet/finding_words.hpp"
 #include "sheet/panel_facts.hpp"
 
 namespace doorcard {
 namespace {
 
-std::string device_words(const Breaker& breaker, const std::string& legs, const Words& words) {
-    std::string text = rating_text(breaker) + " A";
-    if (breaker.poles() > 1)
-        text += ", " + words.count(trn("{0} pole", "{0} poles"), static_cast<long>(breaker.poles()));
-    if (!legs.empty()) text += ", " + words.say({tr("leg {0}"), {legs}});
-    if (breaker.guards && std::ranges::find(*breaker.guards, Guard::ground) != breaker.guards->end())
-        text += ", " + words(tr("ground guard"));
-    if (breaker.guards && std::ranges::find(*breaker.guards, Guard::arc) != breaker.guards->end())
-        text += ", " + words(tr("arc guard"));
-    if (breaker.tied_with && !breaker.tied_with->empty())
-        text +=
-            ", " + words.say({tr("tied with {0}"), {and_list({breaker.tied_with->begin(), breaker.tied_with->end()})}});
-    return text;
+constexpr const char* dash = "–";
+
+std::string rating_words(const RowLoad& load) { return load.rating ? fmt::format("{:g}", load.rating->value) : dash; }
+
+}  // namespace
+
+std::string figures_words(const RowLoad& load, const Words& words) {
+    const auto most = load.most();
+    if (!most || (load.is_at_least && most->value == 0)) return dash;
+    const bool is_floor = load.is_at_least && !load.most_is_measured();
+    return words.say({is_floor ? tr("≥ {0:.1f} of {1}") : tr("{0:.1f} of {1}"), {most->value, rating_words(load)}});
 }
 
-std::string shared_words(const FaceFacts& facts, std::size_t breaker, const Words& words) {
+std::string load_words(const RowLoad& load, const Words& words) {
     std::string text;
-    for (const std::size_t circuit : facts.network.circuits_on(breaker)) {
-        const Circuit& of = facts.network.survey().circuits[circuit];
-        const auto found = of.neutral ? facts.neutrals.find(*of.neutral) : facts.neutrals.end();
-        if (found == facts.neutrals.end()) continue;
-        text += text.empty() ? "" : "; ";
-        text += neutral_words(found->second, verbatim(*of.neutral), words);
-    }
-    return text;
+    if (load.calculated)
+        text = words.say({load.is_at_least ? tr("calculated at least {0:.1f} A") : tr("calculated {0:.1f} A"),
+                          {load.calculated->value}});
+    if (load.measured)
+        text += (text.empty() ? "" : ", ") + words.say({tr("measured {0:.1f} A"), {load.measured->value}});
+    if (text.empty()) text = words(tr("load not known"));
+    if (!load.rating) return text + ", " + words(tr("rating not seen"));
+    if (const auto share = load.share())
+        return words.say({*share > 1 ? tr("{0}, of {1} A: {2:.0f} %, past the rating") : tr("{0}, of {1} A: {2:.0f} %"),
+                          {text, rating_words(load), *share * 100}});
+    return words.say({tr("{0}, of {1} A"), {text, rating_words(load)}});
 }
 
-FaceListRow list_row(const FaceFacts& facts, const DirectoryRow& row, const Words& words) {
-    FaceListRow line;
-    line.position = row.positions.front();
-    line.space = name_of(row.positions);
-    line.what = words.say(row.text);
-    if (row.claimed) line.what += ", " + words(tr("only claimed"));
-    if (!row.breaker) return line;
-    const Breaker& breaker = facts.network.survey().breakers[*row.breaker];
-    line.device = device_words(breaker, facts.network.breaker_legs(*row.breaker), words);
-    if (const auto load = facts.loads.find(breaker.id); load != facts.loads.end() && row.kind != RowKind::spare)
-        line.load = figures_words(load->second, words);
-    line.neutral = shared_words(facts, *row.breaker, words);
-    if (const auto worst = facts.worst.find(breaker.id); worst != facts.worst.end())
-        line.finding = signal_word(worst->second, words) + ": " + words.say(facts.worst_text.at(breaker.id));
-    return line;
+Message handles_message(const FaceFacts& facts, const std::vector<std::size_t>& breakers) {
+    std::vector<Message::Part> handles;
+    for (const std::size_t at : breakers) {
+        const Breaker& breaker = facts.network.survey().breakers[at];
+        const std::string name = name_of(positions_of(breaker));
+        handles.emplace_back(facts.network.panel_of(at) == facts.panel ? name : breaker.panel + " " + name);
+    }
+    return and_list(std::move(handles));
+}
+
+namespace {
+
+std::string with_warning(const RowNeutral& neutral, const Message& handles, const Message& amps, const Words& words) {
+    if (neutral.is_on_one_leg) return words.say({tr("{0}: {1}, same leg"), {handles, amps}});
+    if (neutral.is_over) return words.say({tr("{0}: {1}, past its wire"), {handles, amps}});
+    return words.say({tr("{0}: {1}"), {handles, amps}});
 }
 
 }  // namespace
 
-std::optional<double> share_of(const RowLoad& load) {
-    if (!load.rating || (!load.calculated && !load.measured)) return std::nullopt;
-    const double most =
-        std::max(load.calculated ? load.calculated->value : 0, load.measured ? load.measured->value : 0);
-    return most / load.rating->value;
-}
-
-std::string figures_words(const RowLoad& load, const Words& words) {
-    const std::string rating = load.rating ? fmt::format("{:g}", load.rating->value) : "–";
-    const bool measured = load.measured && (!load.calculated || load.measured->value >= load.calculated->value);
-    if (measured) return words.say({tr("{0:.1f} of {1}"), {load.measured->value, rating}});
-    if (!load.calculated || (load.is_at_least && load.calculated->value == 0)) return "–";
-    return words.say(
-        {load.is_at_least ? tr(">= {0:.1f} of {1}") : tr("{0:.1f} of {1}"), {load.calculated->value, rating}});
-}
-
-std::string neutral_words(const RowNeutral& neutral, const Message& spaces, const Words& words) {
+std::string neutral_words(const RowNeutral& neutral, const Message& handles, const Words& words) {
     const Message amps =
-        neutral.amps ? Message{tr("neutral {0:.1f} A"), {neutral.amps->value}} : Message{tr("neutral shared"), {}};
-    return words.say({neutral.is_on_one_leg ? tr("{0}: {1}, same leg") : tr("{0}: {1}"), {spaces, amps}});
+        neutral.amps ? Message{tr("neutral {0:.1f} A"), {neutral.amps->value}} : Message{tr("shared neutral"), {}};
+    return with_warning(neutral, handles, amps, words);
+}
+
+std::string short_neutral_words(const RowNeutral& neutral, const Message& handles, const Words& words) {
+    const Message amps = neutral.amps ? Message{tr("{0:.1f} A"), {neutral.amps->value}} : Message{tr("neutral"), {}};
+    return with_warning(neutral, handles, amps, words);
 }
 
 std::string traced_words(const FaceFacts& facts, const Words& words) {
@@ -87,32 +74,20 @@ std::string traced_words(const FaceFacts& facts, const Words& words) {
 
 std::string panel_words(const FaceFacts& facts, const Words& words) {
     const Panel& panel = facts.panel_of();
-    std::string text = panel.title ? panel.id : "";
-    const auto add = [&](const std::string& more) {
-        if (!more.empty()) text += (text.empty() ? "" : ", ") + more;
-    };
-    add(system_text(facts.network, facts.panel, words));
-    if (panel.bus_a) add(words.say({tr("bus {0:g} A"), {panel.bus_a->value}}));
-    add(panel.location.value_or(""));
+    std::string text = system_text(facts.network, facts.panel, words);
+    if (panel.bus_a) text += ", " + words.say({tr("bus {0:g} A"), {panel.bus_a->value}});
+    if (panel.location && !panel.location->empty()) text += ", " + *panel.location;
     return text;
 }
 
-std::vector<FaceListRow> face_list(const FaceFacts& facts, const Words& words) {
-    std::vector<FaceListRow> rows;
-    for (const DirectoryRow& row : facts.directory.rows) rows.push_back(list_row(facts, row, words));
-    return rows;
-}
-
-std::string face_row_words(const FaceFacts& facts, Position position, const Words& words) {
-    for (const DirectoryRow& row : facts.directory.rows) {
-        if (std::ranges::find(row.positions, position) == row.positions.end()) continue;
-        const FaceListRow line = list_row(facts, row, words);
-        std::string text = line.space;
-        for (const std::string* part : {&line.what, &line.device, &line.load, &line.neutral, &line.finding})
-            if (!part->empty()) text += ", " + *part;
-        return text;
-    }
-    return name_of(position);
+std::string main_words(const Panel& panel, const Words& words) {
+    const Message amps =
+        panel.main_a ? Message{tr("{0:g} A"), {panel.main_a->value}} : Message{tr("rating not seen"), {}};
+    if (!panel.main) return words(tr("main: not seen"));
+    if (panel.main == MainKind::breaker) return words.say({tr("main {0}"), {amps}});
+    if (panel.main == MainKind::fuses) return words.say({tr("main fuses {0}"), {amps}});
+    if (panel.main == MainKind::split_bus) return words(tr("split bus: several mains"));
+    return words(tr("no main here: lugs"));
 }
 
 }  // namespace doorcard

@@ -9,21 +9,23 @@
 
 namespace doorcard {
 
-/// A name on the feed line that leads somewhere.
+/// A name on the feed line that leads somewhere, mm, and what a screen reader says of it. 'and 12 more' leads to the
+/// first panel that found no room.
 struct FeedPlace {
     Frame frame;
     std::string id;
     bool is_panel = true;  ///< else a source
+    std::string words;
 };
 
-/// The feeds as a single-line stroke, mm.
+/// The way of power as a single-line stroke: from the source over the panels above to the panel shown, what else comes
+/// in on the way, and the panels that it feeds; as many as the width takes, the rest as a number. As high as it needs:
+/// `page.paper.height`.
 struct FeedLine {
     Page page;
-    std::vector<FeedPlace> places;  ///< from the source on
+    std::vector<FeedPlace> places;  ///< in the order of a keyboard walk
 };
 
-/// From the source over the panels above to the panel shown, and on to those that it feeds; as many as the width takes,
-/// the rest as a number.
 FeedLine feed_line(const Survey&, std::size_t shown_panel, double width, const Words&);
 
 }  // namespace doorcard

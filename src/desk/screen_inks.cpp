@@ -31,11 +31,13 @@ InkMap screen_inks(Ground ground) {
     if (ground == Ground::day) return mapped(std::array{Pair{inks::paper, ground_ink(ground)}});
     if (ground == Ground::night)
         return mapped(std::array{Pair{inks::paper, ground_ink(ground)}, Pair{inks::text, ink(0xe8e4da)},
-                                 Pair{inks::caption, ink(0xb4b8ba)}, Pair{inks::accent, ink(0xd9a45b)},
-                                 Pair{inks::danger, ink(0xff8a80)}, Pair{inks::fire, ink(0xff8a80)}});
+                                 Pair{inks::caption, ink(0xb4b8ba)}, Pair{inks::faint, ink(0x3c4a58)},
+                                 Pair{inks::accent, ink(0xd9a45b)}, Pair{inks::danger, ink(0xff8a80)},
+                                 Pair{inks::fire, ink(0xff8a80)}});
     return mapped(std::array{Pair{inks::paper, ink(0x000000)}, Pair{inks::text, ink(0xffffff)},
-                             Pair{inks::caption, ink(0xffffff)}, Pair{inks::accent, ink(0xffe000)},
-                             Pair{inks::danger, ink(0xff8080)}, Pair{inks::fire, ink(0xff8080)}});
+                             Pair{inks::faint, ink(0xffffff)}, Pair{inks::caption, ink(0xffffff)},
+                             Pair{inks::accent, ink(0xffe000)}, Pair{inks::danger, ink(0xff8080)},
+                             Pair{inks::fire, ink(0xff8080)}});
 }
 
 }  // namespace doorcard

@@ -146,7 +146,7 @@ private:
         desk_.assessed = assess_all(desk_.survey, *desk_.book);
         ++desk_.edits;
     }
-    void operator()(Tell action) { desk_.said = Said{action.kind, std::move(action.what), {}}; }
+    void operator()(Tell action) { desk_.said = Said{action.kind, std::move(action.what), std::move(action.complaints)}; }
     void operator()(LeftFound action) { desk_.left = std::move(action.left); }
     void operator()(Hush) { desk_.said.reset(); }
 

@@ -11,25 +11,19 @@
 namespace doorcard {
 namespace {
 
-/// Rows changed by `change` in place of those that are there.
-template <auto Of, class Change>
-void with_rows(Survey& survey, Change change) {
-    auto rows = (survey.*Of).rows();
-    change(rows);
-    survey.*Of = typename OwnerOf<decltype(Of)>::value(std::move(rows));
-}
-
 template <auto Of>
 void alter_row(Survey& survey, std::size_t index, const std::function<void(void*)>& change) {
-    with_rows<Of>(survey, [&](auto& rows) { change(&rows[index]); });
+    auto row = (survey.*Of)[index];
+    change(&row);
+    survey.*Of = (survey.*Of).with_row(index, std::move(row));
 }
 template <auto Of>
 void add_row(Survey& survey) {
-    with_rows<Of>(survey, [](auto& rows) { rows.emplace_back(); });
+    survey.*Of = (survey.*Of).with_added({});
 }
 template <auto Of>
 void erase_row(Survey& survey, std::size_t index) {
-    with_rows<Of>(survey, [&](auto& rows) { rows.erase(rows.begin() + static_cast<std::ptrdiff_t>(index)); });
+    survey.*Of = (survey.*Of).without_row(index);
 }
 
 template <auto Rows, auto Of>

@@ -83,7 +83,8 @@ private:
         const double bottom = place_cells(plan, plan.pages[number], heights.table_top, rows_height);
         draw_rows(drawing, card, heights.table_top, bottom);
         const double lower = lower_end(trim_) - heights.foot_part;
-        draw_hand_lines(drawing, card, bottom + 3, lower - 1);
+        draw_hand_lines(drawing, {card.left(), bottom + 3, card.width(), lower - bottom - 4},
+                        words_(tr("Changed by hand: space, what, date, by")));
         draw_lower(drawing, card, lower);
         draw_tag(drawing, card);
         return page;

@@ -84,9 +84,21 @@ void add_off_words(BackWords& found, const Network& network, std::size_t panel, 
                                                                    : words(tr("What comes to that handle stays live."));
 }
 
+std::string place_text(const ResetPlace& place, bool rooms_alone, const Words& words) {
+    if (place.room.empty()) return words.say(place.label);
+    if (place.label.empty() || rooms_alone) return words.say(place.room);
+    return words.say({tr("{0}: {1}"), {place.room, place.label}});
+}
+
+// Up to so many places are named to the wall; of more, the rooms.
 std::string reset_places(const RoomDirectory& directory, const Words& words) {
+    constexpr std::size_t places_named = 12;
+    const bool rooms_alone = directory.resets.size() > places_named;
     std::vector<std::string> places;
-    for (const Message& place : directory.resets) places.push_back(words.say(place));
+    for (const ResetPlace& place : directory.resets) {
+        std::string text = place_text(place, rooms_alone, words);
+        if (std::ranges::find(places, text) == places.end()) places.push_back(std::move(text));
+    }
     if (places.empty()) return "";
     return words.say(
         {tr("Press RESET once: {0}. If it does not hold, leave it."), {fmt::format("{}", fmt::join(places, "; "))}});
@@ -116,6 +128,10 @@ std::string HandleNames::name(std::size_t breaker) const {
     return name;
 }
 
+bool HandleNames::any_fuse(const std::vector<std::size_t>& breakers) const {
+    return std::ranges::any_of(breakers, [&](std::size_t b) { return network_.survey().breakers[b].device == "fuse"; });
+}
+
 std::string HandleNames::names(const std::vector<std::size_t>& breakers) const {
     Parts parts;
     for (const std::size_t breaker : breakers) parts.emplace_back(name(breaker));
@@ -141,6 +157,10 @@ RoomAnswer answer_of(const RoomLine& line, const HandleNames& names, const Words
         case HandleTrust::traced:
             answer.text = names.names(line.breakers);
             answer.number = true;
+            if (names.any_fuse(line.breakers)) {  // pulled on load, a fuse burns; beside it, parts are live
+                answer.number = false;
+                answer.text = words.say({tr("fuse {0}: everything off first"), {answer.text}});
+            }
             if (!line.kept_off.empty()) answer.text = words.say({tr("{0}; see WARNING"), {answer.text}});
             break;
         case HandleTrust::claimed:
@@ -187,13 +207,17 @@ BackWords back_words(const Network& network, const RoomDirectory& directory, con
     }
     if (any_line(directory, HandleTrust::claimed)) found.claimed = words(tr("only said, not traced: treat as live."));
     found.not_traced = handles_not_traced(directory, words);
-    found.danger_title = words(tr("Heat, smell, smoke, buzz, flicker, shock or water? Lights too bright or too dim?"));
-    found.danger_text =
-        words(tr("Do not reset. Switch off the main only if you can do so safely, with dry hands; else keep away. Call "
-                 "the utility or the fire service."));
+    found.danger_title =
+        words(tr("Heat, smell, smoke, buzz, flicker, shock, water, lights too bright or too dim: do not reset."));
+    found.danger_text = words(
+        tr("Switch off the main only if you can do so safely, with dry hands; else keep away. Call the utility or "
+           "the fire service."));
     add_trip_words(found, network, directory.panel, words);
     add_off_words(found, network, directory.panel, words);
     found.receptacles = reset_places(directory, words);
+    if (!found.receptacles.empty())
+        found.receptacles_shortly =
+            words(tr("Press RESET once, on it or on another receptacle near it. If it does not hold, leave it."));
     found.off_is_not_dead = words(tr("Off here is not proof of dead. Test before you touch."));
     return found;
 }

@@ -16,6 +16,7 @@ public:
     std::string name(std::size_t breaker) const;
     /// 'S1 and S2+S4'
     std::string names(const std::vector<std::size_t>& breakers) const;
+    bool any_fuse(const std::vector<std::size_t>& breakers) const;
     /// 'Numbers are handles in MAIN, cellar stair. S: handles in SHOP, garage.'
     std::string key() const;
 
@@ -53,7 +54,8 @@ struct BackWords {
     std::string reset_note;
     std::vector<std::string> off_steps;
     std::string off_note;
-    std::string receptacles;  ///< where the RESET buttons are; empty where none is known
+    std::string receptacles;          ///< where the RESET buttons are; empty where none is known
+    std::string receptacles_shortly;  ///< where a small card has no room for the places
     std::string off_is_not_dead;
 };
 

@@ -38,6 +38,16 @@ void draw_cut_marks(Drawing& drawing, const Frame& trim, bool measured, const Wo
                  cut_to(text, style, trim.width - 10), style, Align::middle, inks::caption);
 }
 
+void draw_hand_lines(Drawing& drawing, const Frame& room, const std::string& words) {
+    constexpr double step = 7.5;
+    if (room.height < 2.4 * step) return;
+    const TypeStyle style{8};
+    drawing.text({room.x, room.y, room.width, 4}, room.y + 3, cut_to(words, style, room.width), style, Align::left,
+                 inks::caption);
+    for (double y = room.y + 3.4 + step; y < room.bottom(); y += step)
+        drawing.line(room.x, y, room.right(), y, lines::hair);
+}
+
 void draw_tag(Drawing& drawing, const CardContent& card) {
     const std::vector<std::string> asks = ask_before(card.network, card.plan.directory);
     if (asks.empty() || card.card > 0 || card.choice.back_follows) return;

@@ -223,17 +223,6 @@ std::vector<FootCell> foot_cells(const CardContent& card) {
 
 }  // namespace
 
-double draw_hand_lines(Drawing& drawing, const CardContent& card, double top, double bottom) {
-    constexpr double step = 7.5;
-    if (bottom - top < 2.4 * step) return top;
-    const std::string words = card.words(tr("Changed by hand: space, what, date, by"));
-    const TypeStyle style{8};
-    drawing.text({card.left(), top, card.width(), 4}, top + 3, cut_to(words, style, card.width()), style, Align::left,
-                 inks::caption);
-    for (double y = top + 3.4 + step; y < bottom; y += step) drawing.line(card.left(), y, card.right(), y, lines::hair);
-    return bottom;
-}
-
 double draw_legend(Drawing& drawing, const CardContent& card, double top) {
     const std::vector<Sign> signs = Legend(card).signs();
     const LegendColumns columns = legend_columns(signs, card.width());

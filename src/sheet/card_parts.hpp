@@ -30,7 +30,6 @@ double draw_head(Drawing&, const CardContent&, double top);      ///< name, titl
 double draw_feeds(Drawing&, const CardContent&, double top);     ///< the stroke: fed from, main, second source
 double draw_warnings(Drawing&, const CardContent&, double top);  ///< signal boxes and notes above the table
 void draw_rows(Drawing&, const CardContent&, double top, double bottom);
-double draw_hand_lines(Drawing&, const CardContent&, double top, double bottom);
 double draw_legend(Drawing&, const CardContent&, double top);
 double draw_cautions(Drawing&, const CardContent&, double top);
 double draw_foot(Drawing&, const CardContent&, double top);

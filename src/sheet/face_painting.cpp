@@ -54,7 +54,8 @@ void FacePainting::paint_number(int side, const FaceCell& cell) {
                   ink_of(face_.entry(cell.entry)));
     if (!sign_below(side, cell)) return;
     const double x = left ? columns_.left : columns_.right;
-    paint_sign(face_.entry(cell.entry), left ? x : x - sign_box(face_.entry(cell.entry)), baseline + 0.5, left);
+    paint_sign(face_.entry(cell.entry), left ? x : x - sign_box(face_.entry(cell.entry)),
+               baseline + (cell.height > 10.5 ? 0.9 : 0.5), left);
 }
 
 bool FacePainting::sign_below(int side, const FaceCell& cell) const {
@@ -102,7 +103,7 @@ Handle FacePainting::handle_of(const DirectoryRow& row, bool left) const {
     handle.fuse = breaker.device && *breaker.device != "breaker";
     handle.test_button = breaker.guards && std::any_of(breaker.guards->begin(), breaker.guards->end(),
                                                        [](Guard guard) { return guard != Guard::equipment_ground; });
-    if (breaker.state == BreakerState::off) handle.state = HandleState::off;
+    if (breaker.state == BreakerState::off || is_off(row)) handle.state = HandleState::off;
     if (breaker.state == BreakerState::spare && row.kind == RowKind::spare) handle.state = HandleState::spare;
     handle.ink = ink_of(row);
     return handle;
@@ -112,9 +113,18 @@ void FacePainting::paint_device(const FaceRun& run, bool left, double y, double 
     const DirectoryRow& row = face_.entry(run.entry);
     const Frame frame = device_frame(left, y, height);
     if (row.breaker) return draw_handle(drawing_, frame, handle_of(row, left), face_.style.rating, words_(tr("OFF")));
-    if (row.kind == RowKind::space) return draw_space(drawing_, frame);
+    if (row.kind == RowKind::space) return paint_space(frame);
     drawing_.text(frame, y + height / 2 + cap_height(face_.style.rating) / 2, "–", {face_.style.rating, true},
                   Align::middle);
+}
+
+void FacePainting::paint_space(const Frame& frame) {
+    face_.style.is_space_dashed ? draw_space(drawing_, frame)
+                                : drawing_.box(frame, lines::row, std::nullopt, inks::caption);
+}
+
+bool FacePainting::is_off(const DirectoryRow& row) const {
+    return std::any_of(face_.off.begin(), face_.off.end(), [&](std::size_t i) { return &face_.entry(i) == &row; });
 }
 
 // Rules stop at the number within one handle; between halves of a space they are hairlines.
@@ -131,7 +141,7 @@ void FacePainting::rule_at(bool left, double y, bool number_only, bool halves) {
     const double outer = left ? columns_.left : columns_.right;
     const double to_number = left ? columns_.left + columns_.number - 1.2 : columns_.right - columns_.number + 1.2;
     const double to_legs = left ? columns_.legs_x() : columns_.legs_x() + columns_.legs;
-    drawing_.line(outer, y, number_only ? to_number : to_legs, y, width);
+    drawing_.line(outer, y, number_only ? to_number : to_legs, y, width, face_.style.rule);
 }
 
 void FacePainting::paint_legs() {
@@ -178,7 +188,7 @@ void FacePainting::paint_leg_rule(int row) {
     for (const auto& cells : face_.cells)
         for (const FaceCell& cell : cells)
             if (cell.row == row) y = std::max(y, cell.bottom());
-    drawing_.line(columns_.legs_x(), y, columns_.legs_x() + columns_.legs, y, lines::row);
+    drawing_.line(columns_.legs_x(), y, columns_.legs_x() + columns_.legs, y, lines::row, face_.style.rule);
 }
 
 std::vector<FaceMember> FacePainting::members(const std::vector<std::size_t>& entries) const {

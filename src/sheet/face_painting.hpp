@@ -40,6 +40,10 @@ public:
     /// `top` and `bottom` are the ends of the table.
     void paint(double top, double bottom, const PaintWords&);
 
+    /// From a cell's top to its number's.
+    double number_top(int side, const FaceCell&) const;
+    /// The room of a device of this height in its column.
+    Frame device_frame(bool left, double y, double height) const;
     std::vector<FaceMember> members(const std::vector<std::size_t>& entries) const;
     /// The row's sign at (x, y), toward the legs.
     void paint_sign(const DirectoryRow&, double x, double y, bool left);
@@ -50,12 +54,12 @@ private:
     void paint_part(int side, const FaceRun&, const PaintWords&);
     void paint_number(int side, const FaceCell&);
     bool sign_below(int side, const FaceCell&) const;
-    double number_top(int side, const FaceCell&) const;
     bool leads_here(int side, const FaceCell&) const;
     void paint_further_pole(const FaceRun&, bool left, double y, double height);
-    Frame device_frame(bool left, double y, double height) const;
     Handle handle_of(const DirectoryRow&, bool left) const;
     void paint_device(const FaceRun&, bool left, double y, double height);
+    void paint_space(const Frame&);
+    bool is_off(const DirectoryRow&) const;
     void paint_rule(int side, std::size_t first, std::size_t last);
     void rule_at(bool left, double y, bool number_only, bool halves);
     void paint_legs();

@@ -14,6 +14,7 @@ constexpr Ink black{0, 0, 0};
 constexpr Ink caution{0xff / 255.0, 0xd1 / 255.0, 0x00 / 255.0};
 constexpr Ink warning{0xff / 255.0, 0x82 / 255.0, 0x00 / 255.0};
 constexpr Ink danger{0xc8 / 255.0, 0x10 / 255.0, 0x2e / 255.0};
+constexpr Ink faint{0xb9 / 255.0, 0xb6 / 255.0, 0xac / 255.0};  // rules, on screens alone: paper has no tints
 constexpr Ink fire{0xb5 / 255.0, 0x12 / 255.0, 0x1b / 255.0};
 
 }  // namespace doorcard::inks

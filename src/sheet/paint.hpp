@@ -18,6 +18,7 @@ void paint_page(cairo_t*, const Page&);
 
 /// What each ink of a sheet becomes on a screen of another ground.
 using InkMap = std::function<Ink(Ink)>;
+/// For a screen: level and upright lines fall on whole pixels. An empty map paints as on paper.
 void paint_page(cairo_t*, const Page&, const InkMap&);
 
 /// The same bytes for the same sheet. All throw std::runtime_error where the drawing library reports an error.

@@ -4,6 +4,7 @@
 
 #include "sheet/paint.hpp"
 #include "sheet/pango_type.hpp"
+#include "sheet/pixels.hpp"
 #include "sheet/type_case.hpp"
 
 namespace doorcard {
@@ -13,16 +14,31 @@ double pt(double mm) { return mm / mm_per_point; }
 
 class Painting {
 public:
-    Painting(cairo_t* cairo, const InkMap& inks) : cairo_(cairo), inks_(inks) {}
+    Painting(cairo_t* cairo, const InkMap& inks) : cairo_(cairo), inks_(inks), pixels_(cairo, inks != nullptr) {}
 
     void operator()(const LineMark& mark) const {
-        cairo_move_to(cairo_, pt(mark.x1), pt(mark.y1));
-        cairo_line_to(cairo_, pt(mark.x2), pt(mark.y2));
-        stroke(mark.width, mark.ink, mark.dashes);
+        const bool is_upright = mark.x1 == mark.x2, is_level = mark.y1 == mark.y2;
+        const auto x = [&](double mm) {
+            return is_upright ? pixels_.x(mm, mark.width) : is_level ? pixels_.x(mm) : pt(mm);
+        };
+        const auto y = [&](double mm) {
+            return is_level ? pixels_.y(mm, mark.width) : is_upright ? pixels_.y(mm) : pt(mm);
+        };
+        cairo_move_to(cairo_, x(mark.x1), y(mark.y1));
+        cairo_line_to(cairo_, x(mark.x2), y(mark.y2));
+        stroke(is_upright || is_level ? pixels_.stroke(mark.width) : pt(mark.width), mark.ink, mark.dashes);
     }
     void operator()(const BoxMark& mark) const {
-        cairo_rectangle(cairo_, pt(mark.x), pt(mark.y), pt(mark.width), pt(mark.height));
-        fill_and_stroke(mark.fill, mark.ink, mark.line, mark.dashes);
+        const double right = mark.x + mark.width, bottom = mark.y + mark.height;
+        if (mark.fill) {
+            const double x = pixels_.x(mark.x), y = pixels_.y(mark.y);
+            cairo_rectangle(cairo_, x, y, pixels_.x(right) - x, pixels_.y(bottom) - y);
+            fill_and_stroke(mark.fill, {}, 0, {});
+        }
+        if (!mark.ink || mark.line <= 0) return;
+        const double x = pixels_.x(mark.x, mark.line), y = pixels_.y(mark.y, mark.line);
+        cairo_rectangle(cairo_, x, y, pixels_.x(right, mark.line) - x, pixels_.y(bottom, mark.line) - y);
+        stroke(pixels_.stroke(mark.line), *mark.ink, mark.dashes);
     }
     void operator()(const PathMark& mark) const {
         for (const auto& [x, y] : mark.points) cairo_line_to(cairo_, pt(x), pt(y));
@@ -53,12 +69,13 @@ private:
         cairo_set_source_rgb(cairo_, ink.red, ink.green, ink.blue);
     }
 
+    // `width` in points.
     void stroke(double width, const Ink& ink, const std::vector<double>& dashes) const {
         std::vector<double> points;
         points.reserve(dashes.size());
         for (const double dash : dashes) points.push_back(pt(dash));
         cairo_set_dash(cairo_, points.data(), static_cast<int>(points.size()), 0);
-        cairo_set_line_width(cairo_, pt(width));
+        cairo_set_line_width(cairo_, width);
         set(ink);
         cairo_stroke(cairo_);
     }
@@ -70,13 +87,14 @@ private:
             cairo_fill_preserve(cairo_);
         }
         if (ink && line > 0)
-            stroke(line, *ink, dashes);
+            stroke(pt(line), *ink, dashes);
         else
             cairo_new_path(cairo_);
     }
 
     cairo_t* cairo_;
     const InkMap& inks_;
+    Pixels pixels_;
 };
 
 }  // namespace

@@ -24,6 +24,8 @@ struct FaceColumns {
 struct FaceStyle {
     double number = 12, rating = 10, leg = 9;
     double least_row = 7.0, usual_row = 9.7, half_row = 4.85;
+    Ink rule = inks::text;        ///< of the lines between rows
+    bool is_space_dashed = true;  ///< an empty position; on a screen dashes say 'planned'
 };
 
 /// One position as it hangs: a space or a half of it.
@@ -63,6 +65,7 @@ struct PanelFace {
     std::vector<FaceCell> cells[2];  ///< left, right, from the top
     std::vector<FaceRun> runs[2];
     std::vector<FaceNeutral> neutrals;
+    std::vector<std::size_t> off;  ///< rows of the directory whose handle is off for now, beside those kept off
     int rows = 0;
     std::vector<double> least;               ///< height that each row needs
     std::vector<std::pair<int, int>> pages;  ///< first and last row of each

@@ -11,11 +11,6 @@
 namespace doorcard {
 namespace {
 
-template <class T>
-concept HasId = requires(const T& thing) {
-    thing.id;
-};
-
 // What an entry without an id is of, in a few words: two that agree in it may be one that was changed.
 std::string subject(const Occupancy& it) { return it.kind.value_or("") + '\n' + it.panel.value_or(""); }
 std::string subject(const Reading& it) { return it.of.text(); }

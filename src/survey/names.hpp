@@ -16,7 +16,8 @@ enum Named : std::uint32_t {
     named_outlet = 16,
     named_load = 32,
     named_managed = 64,
-    named_neutral = 128
+    named_neutral = 128,
+    named_anything = 255
 };
 
 std::uint32_t named_by(ThingKind);

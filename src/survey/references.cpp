@@ -4,9 +4,11 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <functional>
 #include <unordered_set>
 
 #include "survey/each_table.hpp"
+#include "survey/name_reader.hpp"
 
 namespace doorcard {
 
@@ -45,45 +47,8 @@ std::string NameWithin::with(const std::string& text, const std::string& other) 
 
 namespace {
 
-/// Tells every name of an entry, changing nothing.
-template <class Tell>
-class NameReader {
-public:
-    explicit NameReader(Tell& tell) : tell_(tell) {}
-
-    void operator()(std::uint32_t kinds, const char* key, const std::string& id) { tell_(kinds, key, id, false); }
-    void operator()(std::uint32_t kinds, const char* key, const Ids& ids) {
-        for (const std::string& id : ids) tell_(kinds, key, id, false);
-    }
-    template <class T>
-    void operator()(std::uint32_t kinds, const char* key, const std::optional<T>& member) {
-        if (member) (*this)(kinds, key, *member);
-    }
-    void operator()(Within within, const char* key, const std::string& text) {
-        const NameWithin name = name_within(within, text);
-        if (name.kinds) tell_(name.kinds, key, name.id, false);
-    }
-    void operator()(Within within, const char* key, const std::optional<std::string>& text) {
-        if (text) (*this)(within, key, *text);
-    }
-    void operator()(Within within, const char* key, const std::optional<Ids>& texts) {
-        for (const std::string& text : texts.value_or(Ids{})) (*this)(within, key, text);
-    }
-    void operator()(const char* key, const std::optional<Address>& of) {
-        if (of) (*this)(named_by(of->kind), key, of->id);
-    }
-    void operator()(const char* key, const std::map<std::string, Volts>& members) {
-        for (const auto& [address, volts] : members) (*this)(Within::address, key, address);
-    }
-    void operator()(const char* key, const std::map<std::string, RecordingColumn>& members) {
-        for (const auto& [name, column] : members) (*this)(named_by(column.of.kind), key, column.of.id);
-    }
-    void needs(std::uint32_t kinds, const char* key, const std::string& id) { tell_(kinds, key, id, true); }
-    void needs(const char* key, const Address& of) { needs(named_by(of.kind), key, of.id); }
-
-private:
-    Tell& tell_;
-};
+/// Gives what a name shall be: the same, another, or nullopt: the name goes, and with it an entry that needs it.
+using NewName = std::function<std::optional<std::string>(std::uint32_t kinds, const std::string& id)>;
 
 /// Changes the names of an entry.
 class NameChanger {
@@ -155,30 +120,24 @@ private:
     bool entry_stays_ = true;
 };
 
-/// Calls `tell(table, row, kinds, key, id, is_needed)` for every name in a survey.
-template <class Tell>
-void read_names(const Survey& survey, Tell tell) {
-    each_table([&](std::string_view table, auto member) {
-        const auto& rows = survey.*member;
-        for (std::size_t row = 0; row < rows.size(); ++row) {
-            auto tell_row = [&](std::uint32_t kinds, const char* key, const std::string& id, bool is_needed) {
-                tell(table, row, kinds, key, id, is_needed);
-            };
-            NameReader reader(tell_row);
-            each_name(rows[row], reader);
-        }
-    });
+template <class T>
+bool may_name(const Table<T>&, std::uint32_t kinds) {
+    return (NameableKinds::in<T>() & kinds) != 0;
 }
 
+/// The rows that name it.
 template <class T>
-bool names_any(const Table<T>& rows, const NewName& rename) {
-    bool any = false;
-    auto tell = [&](std::uint32_t kinds, const char*, const std::string& id, bool) {
-        any = any || (kinds != 0 && rename(kinds, id) != id);
-    };
-    NameReader reader(tell);
-    for (std::size_t row = 0; row < rows.size() && !any; ++row) each_name(rows[row], reader);
-    return any;
+std::vector<std::size_t> rows_naming(const Table<T>& rows, std::uint32_t kinds, const std::string& id) {
+    std::vector<std::size_t> found;
+    if (!may_name(rows, kinds)) return found;
+    each_near_name(rows, id, [&](std::size_t at, const T& row) {
+        bool names_it = false;
+        read_names_of(row, [&](std::uint32_t may_be, const char*, const std::string& named, bool) {
+            names_it = names_it || ((may_be & kinds) && named == id);
+        });
+        if (names_it) found.push_back(at);
+    });
+    return found;
 }
 
 std::unordered_set<std::string_view> neutrals_of(const Survey& survey) {
@@ -188,6 +147,8 @@ std::unordered_set<std::string_view> neutrals_of(const Survey& survey) {
     return neutrals;
 }
 
+}  // namespace
+
 bool is_there(const Survey& s, std::uint32_t kinds, const std::string& id) {
     return ((kinds & named_source) && s.sources.contains(id)) || ((kinds & named_panel) && s.panels.contains(id)) ||
            ((kinds & named_breaker) && s.breakers.contains(id)) ||
@@ -195,13 +156,15 @@ bool is_there(const Survey& s, std::uint32_t kinds, const std::string& id) {
            ((kinds & named_load) && s.loads.contains(id)) || ((kinds & named_managed) && s.managed.contains(id));
 }
 
-}  // namespace
-
 std::vector<Reference> references_to(const Survey& survey, std::uint32_t kinds, const std::string& id) {
     std::vector<Reference> found;
-    read_names(survey, [&](std::string_view table, std::size_t row, std::uint32_t may_be, const char* key,
-                           const std::string& named, bool is_needed) {
-        if ((may_be & kinds) && named == id) found.push_back({std::string(table), row, key, may_be, named, is_needed});
+    each_table([&](std::string_view table, auto member) {
+        for (const std::size_t at : rows_naming(survey.*member, kinds, id))
+            read_names_of((survey.*member)[at],
+                          [&](std::uint32_t may_be, const char* key, const std::string& named, bool is_needed) {
+                              if ((may_be & kinds) && named == id)
+                                  found.push_back({std::string(table), at, key, may_be, named, is_needed});
+                          });
     });
     return found;
 }
@@ -209,25 +172,33 @@ std::vector<Reference> references_to(const Survey& survey, std::uint32_t kinds, 
 std::vector<Reference> dangling_references(const Survey& survey) {
     std::vector<Reference> found;
     const auto neutrals = neutrals_of(survey);
-    read_names(survey, [&](std::string_view table, std::size_t row, std::uint32_t kinds, const char* key,
-                           const std::string& id, bool is_needed) {
-        const bool there = kinds == 0 || (kinds == named_neutral ? neutrals.contains(id) : is_there(survey, kinds, id));
-        if (!there) found.push_back({std::string(table), row, key, kinds, id, is_needed});
+    each_table([&](std::string_view table, auto member) {
+        std::size_t at = 0;
+        for (const auto& row : survey.*member) {
+            read_names_of(row, [&](std::uint32_t kinds, const char* key, const std::string& id, bool is_needed) {
+                const bool there =
+                    kinds == 0 || (kinds == named_neutral ? neutrals.contains(id) : is_there(survey, kinds, id));
+                if (!there) found.push_back({std::string(table), at, key, kinds, id, is_needed});
+            });
+            ++at;
+        }
     });
     return found;
 }
 
-void rename_all(Survey& survey, const NewName& rename) {
+void rename_all(Survey& survey, std::uint32_t kinds, const std::string& id, const std::optional<std::string>& other) {
+    const NewName rename = [&](std::uint32_t may_be, const std::string& named) {
+        return (may_be & kinds) && named == id ? other : std::optional(named);
+    };
     each_table([&](std::string_view, auto member) {
         auto& table = survey.*member;
-        if (!names_any(table, rename)) return;
-        auto rows = table.rows();
-        std::erase_if(rows, [&](auto& row) {
+        const auto naming = rows_naming(table, kinds, id);
+        for (auto at = naming.rbegin(); at != naming.rend(); ++at) {
+            auto row = table[*at];
             NameChanger changer(rename);
             each_name(row, changer);
-            return !changer.entry_stays();
-        });
-        table = std::decay_t<decltype(table)>(std::move(rows));
+            table = changer.entry_stays() ? table.with_row(*at, std::move(row)) : table.without_row(*at);
+        }
     });
 }
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 #pragma once
-#include <functional>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -24,10 +24,12 @@ std::vector<Reference> references_to(const Survey&, std::uint32_t kinds, const s
 /// All places that name what is not there.
 std::vector<Reference> dangling_references(const Survey&);
 
-/// Gives what a name shall be: the same, another, or nullopt: the name goes, and with it an entry that needs it.
-using NewName = std::function<std::optional<std::string>(std::uint32_t kinds, const std::string& id)>;
-/// Tables that name none of what is renamed stay shared. Two names that become one stand once in a list.
-void rename_all(Survey&, const NewName&);
+/// Whether there is such a thing; a neutral is there where a circuit names it, which this does not look for.
+bool is_there(const Survey&, std::uint32_t kinds, const std::string& id);
+
+/// Gives that thing another name wherever it is named; without one, the name goes, and with it an entry that says
+/// nothing without. Tables that do not name it stay as they are. Two names that become one stand once in a list.
+void rename_all(Survey&, std::uint32_t kinds, const std::string& id, const std::optional<std::string>& other);
 
 /// 'circuit "kitchen"', 'reading 3': an entry, for a sentence.
 std::string entry_words(const Survey&, const Reference&);

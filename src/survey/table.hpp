@@ -1,78 +1,116 @@
 // SPDX-License-Identifier: MIT
 #pragma once
+#include <algorithm>
 #include <cstddef>
 #include <memory>
-#include <optional>
-#include <string>
 #include <string_view>
-#include <unordered_map>
+#include <utility>
 #include <vector>
+
+#include "survey/id_index.hpp"
+#include "survey/row_blocks.hpp"
 
 namespace doorcard {
 
-/// A list of things in file order, shared until changed: a copy costs one pointer, and two tables with the same pointer
-/// compare equal at once. Things that have an `id` are found by it. To change one, take `rows()`, change it, make a new
-/// table.
+template <class T>
+concept HasId = requires(const T& thing) {
+    std::string_view(thing.id);
+};
+
+/// A list of things in file order, shared until changed: a copy costs one pointer, one thing changed, added or taken
+/// out costs its neighbours, and what two lists share compares equal at once. Things that have an `id` are found by it.
 template <class T>
 class Table {
 public:
     Table() : Table(std::vector<T>{}) {}
     explicit Table(std::vector<T> rows) : body_(std::make_shared<const Body>(std::move(rows))) {}
 
-    const std::vector<T>& rows() const { return body_->rows; }
-    auto begin() const { return rows().begin(); }
-    auto end() const { return rows().end(); }
-    std::size_t size() const { return rows().size(); }
-    bool empty() const { return rows().empty(); }
-    const T& operator[](std::size_t index) const { return rows()[index]; }
+    /// A copy of all, to change many of them and make a new table.
+    std::vector<T> rows() const { return {begin(), end()}; }
+    auto begin() const { return body_->rows.begin(); }
+    auto end() const { return body_->rows.end(); }
+    std::size_t size() const { return body_->rows.size(); }
+    bool empty() const { return size() == 0; }
+    const T& operator[](std::size_t at) const { return body_->rows[at]; }
 
     /// The first thing of that id, or null.
     const T* find(std::string_view id) const {
-        const auto found = body_->index.find(id);
-        return found == body_->index.end() ? nullptr : &rows()[found->second];
+        const std::size_t at = position(id);
+        return at == size() ? nullptr : &(*this)[at];
     }
     /// Its position; size() where there is none.
     std::size_t position(std::string_view id) const {
-        const auto found = body_->index.find(id);
-        return found == body_->index.end() ? size() : found->second;
+        if constexpr (HasId<T>)
+            for (const auto& entry : body_->index.of(IdIndex::hash(id)))
+                if ((*this)[entry.at].id == id) return entry.at;
+        return size();
     }
-    bool contains(std::string_view id) const { return find(id) != nullptr; }
+    bool contains(std::string_view id) const { return position(id) != size(); }
+    /// How many things have that id.
+    std::size_t count(std::string_view id) const {
+        const auto may_be = body_->index.of(IdIndex::hash(id));
+        return static_cast<std::size_t>(
+            std::ranges::count_if(may_be, [&](const auto& entry) { return (*this)[entry.at].id == id; }));
+    }
 
-    /// The same list with one row changed; it remembers which, so that comparing the two is quick.
+    /// The same list with one row changed, with one more behind the others, without one.
     Table with_row(std::size_t at, T row) const {
-        std::vector<T> changed = rows();
-        changed[at] = std::move(row);
-        Table table;
-        table.body_ = std::make_shared<const Body>(std::move(changed), body_, at);
-        return table;
+        IdIndex index = body_->index;
+        if constexpr (HasId<T>)
+            if (row.id != (*this)[at].id) index = index.without(entry_of(at)).with(Body::entry(row, at));
+        return Table(body_->rows.with(at, std::move(row)), std::move(index));
     }
-    /// The row that was changed, where this list was made of the other one by `with_row`.
-    std::optional<std::size_t> changed_row_of(const Table& other) const {
-        return body_->made_of.lock() == other.body_ ? std::optional(body_->changed) : std::nullopt;
+    Table with_added(T row) const {
+        IdIndex index = body_->index;
+        if constexpr (HasId<T>) index = index.with(Body::entry(row, size()));
+        return Table(body_->rows.with_added(std::move(row)), std::move(index));
     }
+    Table without_row(std::size_t at) const {
+        IdIndex index = body_->index;
+        if constexpr (HasId<T>) index = index.closed_up(entry_of(at));
+        return Table(body_->rows.without(at), std::move(index));
+    }
+
+    /// See RowBlocks.
+    template <class MarksOf, class Visit>
+    void each_near(std::uint32_t mark, MarksOf marks_of, Visit visit) const {
+        body_->rows.each_near(mark, marks_of, visit);
+    }
+
+    /// How many rows at the beginning, and at the end, both lists share: they are alike, others may be.
+    std::size_t shared_first(const Table& other) const { return body_->rows.shared_first(other.body_->rows); }
+    std::size_t shared_last(const Table& other) const { return body_->rows.shared_last(other.body_->rows); }
 
     /// One and the same list, not only an equal one.
     bool is_same(const Table& other) const { return body_ == other.body_; }
-    bool operator==(const Table& other) const { return body_ == other.body_ || rows() == other.rows(); }
+    bool operator==(const Table& other) const { return body_ == other.body_ || body_->rows == other.body_->rows; }
 
 private:
     struct Body {
-        std::vector<T> rows;
-        std::unordered_map<std::string_view, std::size_t> index;  // views into rows, which never move
+        RowBlocks<T> rows;
+        IdIndex index;
 
-        std::weak_ptr<const Body> made_of;
-        std::size_t changed = 0;
+        explicit Body(std::vector<T> given) : rows(std::move(given)), index(index_of(rows)) {}
+        Body(RowBlocks<T> blocks, IdIndex ids) : rows(std::move(blocks)), index(std::move(ids)) {}
 
-        explicit Body(std::vector<T> given, std::weak_ptr<const Body> base = {}, std::size_t at = 0)
-            : rows(std::move(given)), made_of(std::move(base)), changed(at) {
-            if constexpr (requires(const T& thing) { thing.id; }) {
-                index.reserve(rows.size());
-                for (std::size_t i = 0; i < rows.size(); ++i) index.emplace(rows[i].id, i);
+        static IdIndex::Entry entry(const T& row, std::size_t at) {
+            return {IdIndex::hash(row.id), static_cast<std::uint32_t>(at)};
+        }
+        static IdIndex index_of(const RowBlocks<T>& rows) {
+            if constexpr (HasId<T>) {
+                std::vector<IdIndex::Entry> entries;
+                entries.reserve(rows.size());
+                for (const T& row : rows) entries.push_back(entry(row, entries.size()));
+                return IdIndex(std::move(entries));
+            } else {
+                return IdIndex();
             }
         }
-        Body(const Body&) = delete;
-        Body& operator=(const Body&) = delete;
     };
+
+    Table(RowBlocks<T> rows, IdIndex index) : body_(std::make_shared<const Body>(std::move(rows), std::move(index))) {}
+    IdIndex::Entry entry_of(std::size_t at) const { return Body::entry((*this)[at], at); }
+
     std::shared_ptr<const Body> body_;
 };
 

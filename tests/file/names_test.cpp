@@ -55,10 +55,10 @@ TEST_CASE("names: what is renamed is renamed in every key, and what goes is name
         CAPTURE(table.name);
         Survey survey = naming_all(table);
         const std::size_t count = dangling_references(survey).size();
-        rename_all(survey, [](std::uint32_t, const std::string& id) { return id == "zz" ? "yy" : std::optional(id); });
+        rename_all(survey, named_anything, "zz", "yy");
         CHECK(dangling_references(survey).size() == count);
         for (const Reference& reference : dangling_references(survey)) CHECK(reference.id == "yy");
-        rename_all(survey, [](std::uint32_t, const std::string&) { return std::nullopt; });
+        rename_all(survey, named_anything, "yy", std::nullopt);
         CHECK(dangling_references(survey).empty());
     }
 }

@@ -17,6 +17,8 @@ public:
     void look();
     /// Opens the row's words for typing; with `begun` they are replaced by it.
     void edit_row(const std::string& begun = {});
+    /// A list from the clipboard becomes rows of the panel.
+    void paste_list(const std::string&);
     bool is_editing() const { return editing_.has_value(); }
 
 private:

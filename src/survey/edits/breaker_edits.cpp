@@ -36,34 +36,30 @@ const Breaker* neighbour_in(const Survey& survey, const Breaker& breaker) {
 void take_from_empty(Survey& survey, const Breaker& breaker) {
     const Panel* panel = survey.panels.find(breaker.panel);
     if (!panel || !panel->empty_spaces) return;
-    auto rows = survey.panels.rows();
-    auto& empty = *rows[survey.panels.position(breaker.panel)].empty_spaces;
+    Panel with_one_more = *panel;
     const auto taken = [&](int space) { return std::ranges::find(breaker.spaces, space) != breaker.spaces.end(); };
-    if (std::erase_if(empty, taken) > 0) survey.panels = Table<Panel>(std::move(rows));
+    if (std::erase_if(*with_one_more.empty_spaces, taken) == 0) return;
+    survey.panels = survey.panels.with_row(survey.panels.position(breaker.panel), std::move(with_one_more));
 }
 
 void rename_breaker(Survey& survey, const std::string& before, const std::string& after) {
-    if (before == after) return;
-    rename_all(survey, [&](std::uint32_t kinds, const std::string& id) -> std::optional<std::string> {
-        return (kinds & named_breaker) && id == before ? after : id;
-    });
+    if (before != after) rename_all(survey, named_breaker, before, after);
 }
 
 /// A word that no id can be, for while two things change places.
 const std::string between = "\x01";
 
 void put(Survey& survey, const std::string& id, const BreakerPlace& to) {
-    auto rows = survey.breakers.rows();
-    Breaker& breaker = rows[survey.breakers.position(id)];
+    const std::size_t at = survey.breakers.position(id);
+    Breaker breaker = survey.breakers[at];
     const bool is_elsewhere = !(place_of(breaker) == to);
     breaker.panel = to.panel;
     breaker.spaces = to.spaces;
     breaker.halves = to.halves;
     if (is_elsewhere) breaker.legs.reset();
     if (!breaker.id_given) breaker.id = breaker.default_id();
-    const Breaker placed = breaker;
-    survey.breakers = Table<Breaker>(std::move(rows));
-    take_from_empty(survey, placed);
+    survey.breakers = survey.breakers.with_row(at, breaker);
+    take_from_empty(survey, breaker);
 }
 
 tl::unexpected<std::vector<Complaint>> no_breaker(const std::string& id) {
@@ -81,9 +77,10 @@ Outcome<Survey> moved(Survey survey, const std::string& id, const BreakerPlace& 
     wanted.panel = to.panel, wanted.spaces = to.spaces, wanted.halves = to.halves;
     if (const Breaker* other = neighbour_in(survey, wanted))
         return refused(fmt::format("breaker \"{}\" sits there", other->id), "move that one first, or swap the two");
+    const Survey before = survey;
     put(survey, id, to);
     rename_breaker(survey, id, wanted.id_given ? id : wanted.default_id());
-    return kept_laws(std::move(survey));
+    return kept_laws(before, std::move(survey));
 }
 
 std::string spaces_words(const std::vector<int>& spaces) { return fmt::format("{}", fmt::join(spaces, "+")); }
@@ -134,19 +131,19 @@ Edit swap_breakers(std::string one, std::string other) {
                 second_here.panel = here.panel, second_here.spaces = here.spaces, second_here.halves = here.halves;
                 const std::string first_id = first->id_given ? one : first_there.default_id();
                 const std::string second_id = second->id_given ? other : second_here.default_id();
+                const Survey before = survey;
                 rename_breaker(survey, one, between);
                 rename_breaker(survey, other, second_id);
                 rename_breaker(survey, between, first_id);
                 const std::size_t at = survey.breakers.position(one);
                 put(survey, other, here);
-                auto rows = survey.breakers.rows();  // by its row: the ids may be alike for the moment
-                Breaker& moved = rows[at];
+                Breaker moved = survey.breakers[at];  // by its row: the ids may be alike for the moment
                 moved.panel = there.panel, moved.spaces = there.spaces, moved.halves = there.halves;
                 moved.legs.reset();
                 moved.id = first_id;
-                survey.breakers = Table<Breaker>(std::move(rows));
+                survey.breakers = survey.breakers.with_row(at, std::move(moved));
                 take_from_empty(survey, first_there);
-                return kept_laws(std::move(survey));
+                return kept_laws(before, std::move(survey));
             }};
 }
 
@@ -163,30 +160,33 @@ Edit rate_breaker(std::string id, std::optional<Amperes> amps) {
 Edit tie_breakers(Ids ids) {
     Message name{tr("tie {0}"), {and_list({ids.begin(), ids.end()})}};
     return {std::move(name), [=](Survey survey) -> Outcome<Survey> {
-                auto rows = survey.breakers.rows();
+                const Survey before = survey;
                 for (const std::string& id : ids) {
-                    if (!survey.breakers.contains(id)) return no_breaker(id);
-                    auto& ties = rows[survey.breakers.position(id)].tied_with;
-                    if (!ties) ties.emplace();
+                    if (!before.breakers.contains(id)) return no_breaker(id);
+                    const std::size_t at = before.breakers.position(id);
+                    Breaker tied = survey.breakers[at];
+                    if (!tied.tied_with) tied.tied_with.emplace();
                     for (const std::string& other : ids)
-                        if (other != id && std::ranges::find(*ties, other) == ties->end()) ties->push_back(other);
+                        if (other != id && std::ranges::find(*tied.tied_with, other) == tied.tied_with->end())
+                            tied.tied_with->push_back(other);
+                    survey.breakers = survey.breakers.with_row(at, std::move(tied));
                 }
-                survey.breakers = Table<Breaker>(std::move(rows));
-                return kept_laws(std::move(survey));
+                return kept_laws(before, std::move(survey));
             }};
 }
 
 Edit untie_breaker(std::string id) {
     return {{tr("untie breaker {0}"), {id}}, [=](Survey survey) -> Outcome<Survey> {
                 if (!survey.breakers.contains(id)) return no_breaker(id);
-                auto rows = survey.breakers.rows();
-                for (Breaker& breaker : rows) {
-                    if (!breaker.tied_with) continue;
-                    const bool names_it = std::erase(*breaker.tied_with, id) > 0;
-                    if (breaker.id == id || (names_it && breaker.tied_with->empty())) breaker.tied_with.reset();
+                const Survey before = survey;
+                for (std::size_t at = 0; at < before.breakers.size(); ++at) {
+                    Breaker untied = before.breakers[at];
+                    if (!untied.tied_with) continue;
+                    const bool names_it = std::erase(*untied.tied_with, id) > 0;
+                    if (untied.id == id || (names_it && untied.tied_with->empty())) untied.tied_with.reset();
+                    if (names_it || untied.id == id) survey.breakers = survey.breakers.with_row(at, std::move(untied));
                 }
-                survey.breakers = Table<Breaker>(std::move(rows));
-                return kept_laws(std::move(survey));
+                return kept_laws(before, std::move(survey));
             }};
 }
 

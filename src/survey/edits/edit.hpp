@@ -28,6 +28,8 @@ tl::unexpected<std::vector<Complaint>> refused(std::string wrong, std::string ri
 /// The survey, if it keeps the laws: what is named is there, ids are unique, feeds run in no circle, breakers sit in
 /// spaces that their panel has, a neutral has one size; else a refusal.
 Outcome<Survey> kept_laws(Survey);
+/// The same of what an edit made of a survey that keeps them, from what it changed.
+Outcome<Survey> kept_laws(const Survey& before, Survey after);
 
 /// Several edits as one step.
 Edit together(Message name, std::vector<Edit>);

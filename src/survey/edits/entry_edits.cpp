@@ -6,32 +6,25 @@
 namespace doorcard {
 namespace {
 
-/// `change` gets the rows and says whether the place is one of theirs.
+/// `change` makes another table of one that has a row at that place.
 template <class T, class Change>
-Edit change_rows(Message name, TableOf<T> table, Change change) {
+Edit change_rows(Message name, TableOf<T> table, std::size_t at, Change change) {
     return {std::move(name), [=](Survey survey) -> Outcome<Survey> {
-                auto rows = (survey.*table).rows();
-                if (!change(rows)) return refused("there is no such entry", "name one that is there");
-                survey.*table = Table<T>(std::move(rows));
-                return kept_laws(std::move(survey));
+                if (at >= (survey.*table).size()) return refused("there is no such entry", "name one that is there");
+                const Survey before = survey;
+                survey.*table = change(survey.*table);
+                return kept_laws(before, std::move(survey));
             }};
 }
 
 template <class T>
 Edit change_row(Message name, TableOf<T> table, std::size_t at, const T& entry) {
-    return change_rows<T>(std::move(name), table, [=](std::vector<T>& rows) {
-        if (at < rows.size()) rows[at] = entry;
-        return at < rows.size();
-    });
+    return change_rows<T>(std::move(name), table, at, [=](const Table<T>& rows) { return rows.with_row(at, entry); });
 }
 
 template <class T>
 Edit remove_row(Message name, TableOf<T> table, std::size_t at) {
-    return change_rows<T>(std::move(name), table, [=](std::vector<T>& rows) {
-        const bool is_there = at < rows.size();
-        if (is_there) rows.erase(rows.begin() + static_cast<std::ptrdiff_t>(at));
-        return is_there;
-    });
+    return change_rows<T>(std::move(name), table, at, [=](const Table<T>& rows) { return rows.without_row(at); });
 }
 
 }  // namespace

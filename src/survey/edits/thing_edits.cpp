@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "survey/edits/thing_edits.hpp"
 
-#include "survey/each_table.hpp"
-
 namespace doorcard {
 namespace {
 
@@ -32,13 +30,12 @@ std::vector<std::string> breakers_in(const Survey& survey, const std::string& pa
     return ids;
 }
 
-/// Names of neutrals that no circuit has any more go by themselves.
-void drop_lost_neutrals(Survey& survey) {
-    for (const Reference& lost : dangling_references(survey))
-        if (lost.kinds == named_neutral)
-            rename_all(survey, [&](std::uint32_t kinds, const std::string& id) {
-                return kinds == named_neutral && id == lost.id ? std::nullopt : std::optional(id);
-            });
+/// The name of a neutral that only this circuit has is named nowhere once it is gone.
+void drop_lost_neutral(Survey& survey, const Circuit& gone) {
+    if (!gone.names_neutral()) return;
+    const std::string neutral = *gone.neutral;
+    const auto has_it = [&](const Circuit& circuit) { return circuit.id != gone.id && circuit.neutral == neutral; };
+    if (std::ranges::none_of(survey.circuits, has_it)) rename_all(survey, named_neutral, neutral, std::nullopt);
 }
 
 }  // namespace
@@ -57,18 +54,9 @@ Outcome<Survey> without_mentions(Survey survey, std::uint32_t kinds, const std::
             if (!without) return without;
             survey = std::move(*without);
         }
-    rename_all(survey, [&](std::uint32_t may_be, const std::string& named) {
-        return (may_be & kinds) && named == id ? std::nullopt : std::optional(named);
-    });
-    if (kinds == named_circuit && mentions == Mentions::take_along) {  // the neutral it alone had is gone with it
-        Survey later = survey;
-        auto rows = survey.circuits.rows();
-        std::erase_if(rows, [&](const Circuit& circuit) { return circuit.id == id; });
-        later.circuits = Table<Circuit>(std::move(rows));
-        drop_lost_neutrals(later);
-        later.circuits = survey.circuits;
-        survey = std::move(later);
-    }
+    rename_all(survey, kinds, id, std::nullopt);
+    const Circuit* circuit = kinds == named_circuit ? survey.circuits.find(id) : nullptr;
+    if (circuit && mentions == Mentions::take_along) drop_lost_neutral(survey, Circuit(*circuit));
     return survey;
 }
 

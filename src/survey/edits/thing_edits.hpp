@@ -18,10 +18,9 @@ using TableOf = Table<T> Survey::*;
 template <class T>
 Edit add_thing(Message name, TableOf<T> table, const T& thing) {
     return {std::move(name), [=](Survey survey) {
-                auto rows = (survey.*table).rows();
-                rows.push_back(thing);
-                survey.*table = Table<T>(std::move(rows));
-                return kept_laws(std::move(survey));
+                const Survey before = survey;
+                survey.*table = (survey.*table).with_added(thing);
+                return kept_laws(before, std::move(survey));
             }};
 }
 
@@ -35,8 +34,9 @@ Edit change_thing(Message name, TableOf<T> table, std::string id, Change change)
                 T row = (survey.*table)[at];
                 change(row);
                 if (row.id != id) return refused("an id never changes", "add a new thing, and take this one out");
+                const Survey before = survey;
                 survey.*table = (survey.*table).with_row(at, std::move(row));
-                return kept_laws(std::move(survey));
+                return kept_laws(before, std::move(survey));
             }};
 }
 
@@ -48,12 +48,11 @@ Edit remove_thing(Message name, TableOf<T> table, std::uint32_t kind, std::strin
     return {std::move(name), [=](Survey survey) -> Outcome<Survey> {
                 if (!(survey.*table).contains(id))
                     return refused(fmt::format("there is no \"{}\"", id), "name one that is there");
-                auto without = without_mentions(std::move(survey), kind, id, mentions);
+                auto without = without_mentions(survey, kind, id, mentions);
                 if (!without) return without;
-                auto rows = ((*without).*table).rows();
-                std::erase_if(rows, [&](const T& row) { return row.id == id; });
-                (*without).*table = Table<T>(std::move(rows));
-                return kept_laws(std::move(*without));
+                auto& rows = (*without).*table;
+                rows = rows.without_row(rows.position(id));
+                return kept_laws(survey, std::move(*without));
             }};
 }
 

@@ -16,22 +16,17 @@ public:
     template <class T>
     RowChanges(const Table<T>& before, const Table<T>& after) : before_(before.size()), after_(after.size()) {
         const std::size_t least = std::min(before_, after_);
-        if (before.is_same(after)) {
-            head_ = least;
-            return;
-        }
-        if (const auto row = after.changed_row_of(before)) {
-            head_ = *row;
-            tail_ = least - *row - 1;
-            gone = come = {*row};
-            return;
-        }
+        head_ = before.is_same(after) ? least : before.shared_first(after);
         while (head_ < least && before[head_] == after[head_]) ++head_;
+        tail_ = std::min(before.shared_last(after), least - head_);
         while (tail_ < least - head_ && before[before_ - 1 - tail_] == after[after_ - 1 - tail_]) ++tail_;
+        const auto is_changed = [&](std::size_t i) {
+            return before_ != after_ || (&before[i] != &after[i] && !(before[i] == after[i]));
+        };
         for (std::size_t i = head_; i < before_ - tail_; ++i)
-            if (before_ != after_ || !(before[i] == after[i])) gone.push_back(i);
+            if (is_changed(i)) gone.push_back(i);
         for (std::size_t i = head_; i < after_ - tail_; ++i)
-            if (before_ != after_ || !(before[i] == after[i])) come.push_back(i);
+            if (is_changed(i)) come.push_back(i);
     }
 
     std::vector<std::size_t> gone;  ///< positions before the edit of rows that it changed or took
