@@ -39,7 +39,7 @@ std::string typed_on_empty(Position at, const std::string& typed) {
 }
 
 std::string printed(const Survey& survey, std::size_t row) {
-    const Network network(survey);
+    const Network network = network_of(survey);
     const auto directory = directory_of(network, 0);
     return (directory.rows[row].claimed ? "[?] " : "") + said(directory.rows[row].text);
 }
