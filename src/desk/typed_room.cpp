@@ -17,6 +17,8 @@ namespace {
 
 using Refused = tl::unexpected<std::vector<Complaint>>;
 
+constexpr int most_dots = 99'999;  // of one room's letters
+
 template <class T>
 Refused passed_on(Outcome<T>& outcome) {
     return tl::unexpected(std::move(outcome.error()));
@@ -63,6 +65,8 @@ Outcome<Survey> with_item(Survey survey, const RoomItem& item, const KnownRoom& 
                           Ids& put) {
     const auto letters = letters_of_room(survey, room);
     if (!letters) return refused("no letters are left for the dots of this room", "call it something else");
+    if (next_dot(survey, *letters) + item.count > most_dots)
+        return refused(fmt::format("the numbers of {} are used up", *letters), "call the room something else");
     const Ids ids = put_outlets(survey, item, room, *letters);
     put.insert(put.end(), ids.begin(), ids.end());
     if (item.on.empty()) return survey;
