@@ -28,12 +28,25 @@ void set_type(GtkLabel* label, std::string_view style) {
     pango_attr_list_unref(attributes);
 }
 
+void name_widget(GtkWidget* widget, const std::string& name, const std::string& description) {
+    AtkObject* object = gtk_widget_get_accessible(widget);
+    atk_object_set_name(object, name.c_str());
+    if (!description.empty()) atk_object_set_description(object, description.c_str());
+}
+
+// Of a choice, the button inside it is what has the focus, and what a screen reader is told of.
+void name_button_of_choice(GtkWidget* widget, gpointer name) {
+    if (GTK_IS_TOGGLE_BUTTON(widget)) return name_widget(widget, *static_cast<const std::string*>(name), "");
+    if (GTK_IS_CONTAINER(widget)) gtk_container_forall(GTK_CONTAINER(widget), &name_button_of_choice, name);
+}
+
 }  // namespace
 
 void name_for_readers(wxWindow* window, const std::string& name, const std::string& description) {
-    AtkObject* object = gtk_widget_get_accessible(inner(window));
-    atk_object_set_name(object, name.c_str());
-    if (!description.empty()) atk_object_set_description(object, description.c_str());
+    GtkWidget* widget = inner(window);
+    name_widget(widget, name, description);
+    std::string of_button = name;
+    if (GTK_IS_COMBO_BOX(widget)) gtk_container_forall(GTK_CONTAINER(widget), &name_button_of_choice, &of_button);
 }
 
 void give_style(wxWindow* window, const char* style) {

@@ -25,6 +25,12 @@ void FeedView::lay_out() {
     const auto panel = shown_panel(seat_.desk());
     line_ =
         panel ? feed_line(seat_.desk().survey, *panel, GetClientSize().x / pixels_per_mm(), seat_.words()) : FeedLine{};
+    const int height = std::max(looks().pixels(58), static_cast<int>(line_.page.paper.height * pixels_per_mm()) + 2);
+    if (height != GetMinSize().y) {
+        SetMinSize({-1, height});
+        for (wxWindow* around = GetParent(); around && !around->IsTopLevel(); around = around->GetParent())
+            around->Layout();
+    }
     Refresh();
 }
 

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include "ui/grid_view.hpp"
 
-#include <wx/clipbrd.h>
 #include <wx/textctrl.h>
 
 #include <algorithm>
 #include <set>
 
 #include "ui/accessible.hpp"
+#include "ui/clipboard.hpp"
 #include "ui/text.hpp"
 
 namespace doorcard {
@@ -129,7 +129,9 @@ void GridView::on_typed(wxGridEvent& event) {
         if (seat_.words().say(one.label) == typed) typed = one.value;
     // The grid is still busy with its cell: the desk is told once it is done.
     CallAfter([this, row, column, typed] {
-        seat_.act(cell_typed(seat_.desk().survey, grid_, row, column, typed, seat_.words()));
+        auto taken = taken_ ? taken_(grid_, row, grid_.columns[column].key, typed) : std::nullopt;
+        seat_.act(taken ? *std::move(taken)
+                        : cell_typed(seat_.desk().survey, grid_, row, column, typed, seat_.words()));
         look();
     });
 }
@@ -147,20 +149,13 @@ void GridView::on_key(wxKeyEvent& event) {
     event.Skip();
 }
 
-void GridView::copy() const {
-    if (!wxTheClipboard->Open()) return;
-    wxTheClipboard->SetData(new wxTextDataObject(GetCellValue(GetGridCursorRow(), GetGridCursorCol())));
-    wxTheClipboard->Close();
-}
+void GridView::copy() const { put_on_clipboard(utf8(GetCellValue(GetGridCursorRow(), GetGridCursorCol()))); }
 
 void GridView::paste() {
-    wxTextDataObject text;
-    if (!wxTheClipboard->Open()) return;
-    const bool is_there = wxTheClipboard->GetData(text);
-    wxTheClipboard->Close();
-    if (!is_there || GetGridCursorRow() < 0) return;
+    const std::string text = clipboard_text();
+    if (text.empty() || GetGridCursorRow() < 0) return;
     seat_.act(block_pasted(seat_.desk().survey, grid_, static_cast<std::size_t>(GetGridCursorRow()),
-                           static_cast<std::size_t>(GetGridCursorCol()), utf8(text.GetText()), seat_.words()));
+                           static_cast<std::size_t>(GetGridCursorCol()), text, seat_.words()));
     look();
 }
 

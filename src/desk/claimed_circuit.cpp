@@ -27,16 +27,6 @@ bool is_traced(const Survey& survey, const Outlet& outlet) {
     return false;
 }
 
-/// Why nothing can be said to hang on a breaker; empty where it can.
-std::string why_not_on(const Survey& survey, const std::string& breaker) {
-    for (const Panel& panel : survey.panels)
-        if (std::ranges::find(panel.fed_by, breaker) != panel.fed_by.end())
-            return fmt::format("breaker {} feeds panel {}", breaker, panel.id);
-    for (const Source& source : survey.sources)
-        if (source.through == breaker) return fmt::format("{} comes in through breaker {}", source.id, breaker);
-    return {};
-}
-
 /// The breaker's one circuit that is only claimed, or a new one; empty where it has proved ones, or several.
 std::string claimed_circuit(Survey& survey, const std::string& breaker) {
     const auto there = circuits_on(survey, breaker);
@@ -70,6 +60,16 @@ std::string new_circuit_id(const Survey& survey, std::string_view text) {
     return unique;
 }
 
+std::string why_no_circuit_on(const Survey& survey, const Breaker& breaker) {
+    for (const Panel& panel : survey.panels)
+        if (std::ranges::find(panel.fed_by, breaker.id) != panel.fed_by.end())
+            return fmt::format("breaker {} feeds panel {}", breaker.id, panel.id);
+    for (const Source& source : survey.sources)
+        if (source.through == breaker.id) return fmt::format("{} comes in through breaker {}", source.id, breaker.id);
+    if (breaker.serves_as_main.value_or(false)) return fmt::format("breaker {} serves as the main", breaker.id);
+    return {};
+}
+
 std::vector<std::size_t> circuits_on(const Survey& survey, std::string_view breaker) {
     std::vector<std::size_t> found;
     for (std::size_t i = 0; i < survey.circuits.size(); ++i)
@@ -79,7 +79,7 @@ std::vector<std::size_t> circuits_on(const Survey& survey, std::string_view brea
 }
 
 Outcome<Survey> with_claim(Survey survey, const std::string& breaker, const Ids& outlets) {
-    if (const std::string why = why_not_on(survey, breaker); !why.empty())
+    if (const std::string why = why_no_circuit_on(survey, *survey.breakers.find(breaker)); !why.empty())
         return refused(why, "name the breaker of the circuit itself");
     for (const std::string& id : outlets)
         if (is_traced(survey, *survey.outlets.find(id)))

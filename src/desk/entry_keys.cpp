@@ -2,66 +2,57 @@
 #include "desk/entry_keys.hpp"
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include <algorithm>
 #include <charconv>
-#include <cstdlib>
 
+#include "desk/typed_words.hpp"
 #include "file/write_value.hpp"
 
 namespace doorcard {
 namespace {
 
-bool is_number(Form form) { return form == Form::number || form == Form::whole; }
-
-std::string_view trimmed(std::string_view text) {
-    const std::size_t first = text.find_first_not_of(" \t\r\n"), last = text.find_last_not_of(" \t\r\n");
-    return first == std::string_view::npos ? std::string_view{} : text.substr(first, last - first + 1);
+std::string as_item(const std::string& text) {
+    const bool needs_quotes = text.find_first_of(",;\"") != std::string::npos || trimmed(text) != text || text.empty();
+    return needs_quotes ? quoted(text) : text;
 }
 
-/// `3,5`, `20A`, `12 ft`: the number alone; what is none stays as it was typed, for the complaint.
-std::string plain_number(std::string_view typed) {
-    std::string text(trimmed(typed));
-    if (text.find('.') == std::string::npos) std::ranges::replace(text, ',', '.');
-    char* end = nullptr;
-    const double number = std::strtod(text.c_str(), &end);
-    const bool has_unit = end != text.c_str() && *end != '\0';
-    if (!has_unit) return text;
-    const std::string_view unit = trimmed(std::string_view(end));
-    const bool is_unit =
-        std::ranges::all_of(unit, [](unsigned char c) { return std::isalpha(c) || c == '%' || c >= 0x80; });
-    return is_unit ? fmt::format("{}", number) : text;
+std::string joined(const std::vector<std::string>& items) {
+    return items.empty() ? "none" : fmt::format("{}", fmt::join(items, ", "));
 }
 
-std::string without_quotes(const std::string& written) {
-    if (written.size() < 2 || written.front() != '"' || written.back() != '"') return written;
-    std::string text;
-    for (std::size_t i = 1; i + 1 < written.size(); ++i) {
-        if (written[i] == '\\' && i + 2 < written.size()) ++i;
-        text += written[i];
-    }
-    return text;
+template <class Things, class Words>
+std::string joined(const Things& things, Words words) {
+    std::vector<std::string> items;
+    for (const auto& thing : things) items.push_back(words(thing));
+    return joined(items);
 }
 
+std::string column_read(const std::pair<const std::string, RecordingColumn>& one) {
+    return fmt::format("{} = {}", written_key(one.first), written_column(one.second));
+}
+
+/// Values as a person reads them.
 struct Read {
-    const Field& field;
     std::string operator()(bool flag) const { return flag ? "true" : "false"; }
     std::string operator()(int number) const { return fmt::format("{}", number); }
     std::string operator()(double number) const { return fmt::format("{}", number); }
     std::string operator()(const std::string& text) const { return text; }
-    std::string operator()(const Ids& ids) const {
-        return ids.empty() ? "[]" : fmt::format("{}", fmt::join(ids, ", "));
-    }
+    std::string operator()(const Ids& ids) const { return joined(ids, as_item); }
     std::string operator()(const std::vector<int>& list) const {
-        return list.empty() ? "[]" : fmt::format("{}", fmt::join(list, ", "));
+        return joined(list, [](int one) { return std::to_string(one); });
     }
     std::string operator()(const Moment& moment) const { return written_moment(moment); }
-    template <class Other>
-    std::string operator()(const Other& other) const {
-        std::string text;
-        for (const std::string& item : written_items(Value(other)))
-            text += (text.empty() ? "" : ", ") + without_quotes(item);
-        return text;
+    std::string operator()(const Photos& photos) const {
+        return joined(photos, [](const Photo& one) { return as_item(one.file); });
+    }
+    std::string operator()(const std::map<std::string, Volts>& volts) const {
+        return joined(volts,
+                      [](const auto& one) { return fmt::format("{} = {}", as_item(one.first), one.second.value); });
+    }
+    std::string operator()(const std::map<std::string, RecordingColumn>& columns) const {
+        return joined(columns, column_read);
     }
 };
 
@@ -91,23 +82,43 @@ const Field* field_named(FieldList keys, std::string_view key) {
     return dot == std::string_view::npos ? &*found : field_named(found->keys, key.substr(dot + 1));
 }
 
-std::string value_read(const EntryKeys& entry, std::string_view key) {
-    if (!entry.thing) return {};
+FieldList list_with(FieldList keys, std::string_view key) {
     const std::size_t dot = key.find('.');
-    const auto found = std::ranges::find(entry.keys, key.substr(0, dot), &Field::name);
-    if (found == entry.keys.end()) return {};
-    if (dot != std::string_view::npos)
-        return value_read({found->keys, found->look ? found->look(entry.thing) : nullptr}, key.substr(dot + 1));
-    const auto value = value_of(*found, entry.thing);
-    return value ? std::visit(Read{*found}, *value) : std::string();
+    if (dot == std::string_view::npos) return keys;
+    const auto found = std::ranges::find(keys, key.substr(0, dot), &Field::name);
+    return found == keys.end() ? FieldList{} : list_with(found->keys, key.substr(dot + 1));
 }
 
-std::optional<std::string> value_typed(const Field& field, std::string_view typed) {
-    const std::string_view text = trimmed(typed);
-    if (text.empty()) return std::nullopt;
-    if (is_number(field.form)) return plain_number(text);
-    if (field.form == Form::text || field.form == Form::text_or_number) return quoted(text);
-    return std::string(text);
+std::optional<Value> value_held(const EntryKeys& entry, std::string_view key) {
+    if (!entry.thing) return std::nullopt;
+    const std::size_t dot = key.find('.');
+    const auto found = std::ranges::find(entry.keys, key.substr(0, dot), &Field::name);
+    if (found == entry.keys.end()) return std::nullopt;
+    if (dot != std::string_view::npos)
+        return value_held({found->keys, found->look ? found->look(entry.thing) : nullptr}, key.substr(dot + 1));
+    return found->form == Form::table ? std::nullopt : value_of(*found, entry.thing);
+}
+
+std::string value_read(const EntryKeys& entry, std::string_view key) {
+    const auto value = value_held(entry, key);
+    return value ? std::visit(Read{}, *value) : std::string();
+}
+
+std::vector<std::string> items_of(std::string_view list) {
+    std::vector<std::string> items(1);
+    bool is_quoted = false;
+    for (std::size_t i = 0; i < list.size(); ++i) {
+        if (list[i] == '"') is_quoted = !is_quoted;
+        if (list[i] == '\\' && is_quoted && i + 1 < list.size())
+            items.back() += list[++i];
+        else if ((list[i] == ',' || list[i] == ';') && !is_quoted)
+            items.emplace_back();
+        else if (list[i] != '"')
+            items.back() += list[i];
+    }
+    for (std::string& item : items) item = std::string(trimmed(item));
+    std::erase(items, "");
+    return items;
 }
 
 Edit keys_edit(Message name, EntryEdit entry) {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "desk/face_parts.hpp"
 #include "desk/face_words.hpp"
 #include "sheet/panel_facts.hpp"
@@ -23,7 +25,8 @@ public:
           is_below_(is_fed_from_below(panel_)),
           top_(top),
           bottom_(top + main_height(canvas.facts)),
-          middle_(canvas.columns().legs_x() + canvas.columns().legs / 2) {}
+          middle_(canvas.columns().legs_x() + canvas.columns().legs / 2),
+          box_middle_(std::min(middle_, canvas.columns().right - main_box_width / 2)) {}
 
     void draw() {
         const double bus = is_below_ ? top_ : bottom_;
@@ -36,7 +39,7 @@ public:
 private:
     // The lever lies toward the bus: on.
     double draw_device() {
-        const Frame box{middle_ - main_box_width / 2, is_below_ ? bottom_ - main_box_height - 0.4 : top_ + 0.4,
+        const Frame box{box_middle_ - main_box_width / 2, is_below_ ? bottom_ - main_box_height - 0.4 : top_ + 0.4,
                         main_box_width, main_box_height};
         drawing_.box(box, lines::outline);
         constexpr double inset = 0.9, lever = 3.4;
@@ -62,23 +65,31 @@ private:
         drawing_.shape({{middle_, bus}, {middle_ - 1.1, back}, {middle_ + 1.1, back}});
     }
 
-    // What it is at the left; what feeds it at the right, with the arrow that comes in.
+    // What it is at the left; what feeds it at the right with the arrow that comes in, or below where there is no room.
     void draw_words() {
         const double half = has_device(panel_) ? main_box_width / 2 : 2.4;
         const double baseline = (top_ + bottom_) / 2 + (is_below_ ? 0.6 : -0.2);
         const double left = canvas_.columns().left, right = canvas_.columns().right;
-        const Frame at_left{left, top_, middle_ - half - 2 - left, bottom_ - top_};
-        put(at_left, baseline, main_words(panel_, canvas_.words), {10, true}, Align::right, inks::text);
+        const bool has_right = right - box_middle_ - half > 24;
+        const Frame at_left{left, top_, box_middle_ - half - 2 - left, bottom_ - top_};
+        const double up = has_right ? 0 : 2.2;
+        put(at_left, baseline - up, main_words(panel_, canvas_.words), {10, true}, Align::right, inks::text);
         const std::string feed = canvas_.words.say(
             {tr("fed from {0}"), {fed_from_text(canvas_.facts.network, canvas_.facts.panel, canvas_.words)}});
-        const double arrow = has_device(panel_) ? 6 : 0;
-        if (arrow > 0) {
-            const double x = middle_ + half + arrow - 0.6, y = baseline - cap_height(9) / 2;
-            draw_stroke(x, y, middle_ + half + 1.4, y);
-            arrow_head(drawing_, middle_ + half + 0.2, y, false, 2.2);
+        if (!has_right) {
+            const TypeStyle style{9};
+            drawing_.text(at_left, baseline + up, cut_to(feed, style, at_left.width), style, Align::right,
+                          inks::caption);
+            return;
         }
-        const Frame at_right{middle_ + half + arrow + 0.6, top_, right - middle_ - half - arrow - 0.6, bottom_ - top_};
-        put(at_right, baseline, feed, {9}, Align::left, inks::caption);
+        const double arrow = has_device(panel_) ? 6 : 0, x = box_middle_ + half + arrow;
+        if (arrow > 0) draw_feed_arrow(box_middle_ + half + 0.2, x - 0.6, baseline - cap_height(9) / 2);
+        put({x + 0.6, top_, right - x - 0.6, bottom_ - top_}, baseline, feed, {9}, Align::left, inks::caption);
+    }
+
+    void draw_feed_arrow(double tip, double from, double y) {
+        draw_stroke(from, y, tip + 1.2, y);
+        arrow_head(drawing_, tip, y, false, 2.2);
     }
 
     void put(const Frame& room, double baseline, const std::string& text, TypeStyle style, Align align, Ink ink) {
@@ -94,7 +105,7 @@ private:
     Drawing& drawing_;
     const Panel& panel_;
     bool is_below_;
-    double top_, bottom_, middle_;
+    double top_, bottom_, middle_, box_middle_;
 };
 
 }  // namespace

@@ -30,14 +30,9 @@ private:
     }
     bool is_left(Position position) const { return canvas_.run_of(position).first == 0; }
 
-    // With the keyboard: a whole frame and a mark at its outer edge; without: its corners.
+    // With the keyboard: a whole frame; without: its corners.
     void draw_focus(Position position) {
-        const auto frame = frame_of(position);
-        if (!frame) return;
-        drawing_.box(*frame, frame_line, std::nullopt, inks::accent);
-        const double x = is_left(position) ? frame->x : frame->right(), way = is_left(position) ? 1.7 : -1.7;
-        const double y = frame->bottom() - 2.4;
-        drawing_.shape({{x, y - 1.1}, {x + way, y}, {x, y + 1.1}}, inks::accent);
+        if (const auto frame = frame_of(position)) drawing_.box(*frame, frame_line, std::nullopt, inks::accent);
     }
 
     void draw_corners(Position position) {
@@ -52,28 +47,41 @@ private:
             }
     }
 
-    // Where what is dragged would come: a frame with arrow heads into it from both ends.
+    // Where what is dragged would come: a frame, and an arrow head into it between number and words.
     void draw_target(Position position) {
         const auto frame = frame_of(position);
         if (!frame) return;
         drawing_.box(*frame, frame_line, std::nullopt, inks::accent);
-        const double y = frame->y + frame->height / 2;
-        drawing_.shape({{frame->x, y - 1.5}, {frame->x + 2.4, y}, {frame->x, y + 1.5}}, inks::accent);
-        drawing_.shape({{frame->right(), y - 1.5}, {frame->right() - 2.4, y}, {frame->right(), y + 1.5}}, inks::accent);
+        const bool left = is_left(position);
+        const FaceColumns& columns = canvas_.columns();
+        const double x = left ? columns.text_x(true) - 0.5 : columns.text_x(false) + columns.text_width() + 0.5;
+        const double y = frame->y + frame->height / 2, back = left ? -1.9 : 1.9;
+        drawing_.shape({{x + back, y - 1.2}, {x, y}, {x + back, y + 1.2}}, inks::accent);
     }
 
-    // All of its positions that hang together, dashed; the words are the row's.
+    // Its positions that hang together, dashed about words and handle; the words are the row's.
     void draw_planned(const PlannedMark& mark) {
         std::optional<Frame> whole;
         for (const Position position : mark.to)
-            if (const auto frame = frame_of(position))
-                whole = whole && whole->x == frame->x
-                            ? Frame{whole->x, std::min(whole->y, frame->y), whole->width,
-                                    std::max(whole->bottom(), frame->bottom()) - std::min(whole->y, frame->y)}
-                            : frame;
-        if (!whole) return;
-        drawing_.box({whole->x + 0.7, whole->y + 0.4, whole->width - 1.4, whole->height - 0.8}, 0.4, std::nullopt,
-                     inks::accent, {1.7, 1.1});
+            if (const auto frame = around_words(position)) whole = whole ? joined(*whole, *frame) : *frame;
+        if (whole) drawing_.box(*whole, 0.4, std::nullopt, inks::accent, {1.7, 1.1});
+    }
+
+    std::optional<Frame> around_words(Position position) const {
+        const auto row = canvas_.row_of(position);
+        if (!row) return std::nullopt;
+        const bool left = is_left(position);
+        const double x = left ? canvas_.columns().text_x(true) - 1 : row->x;
+        const double right =
+            left ? row->right() : canvas_.columns().text_x(false) + canvas_.columns().text_width() + 0.6;
+        return Frame{x, row->y + 0.6, right - x, row->height - 1.2};
+    }
+
+    // Of one side; a position on the other side keeps a frame of its own.
+    static Frame joined(const Frame& a, const Frame& b) {
+        if (a.x != b.x) return a;
+        const double top = std::min(a.y, b.y);
+        return {a.x, top, a.width, std::max(a.bottom(), b.bottom()) - top};
     }
 
     // The handle framed, an arrow head beside it the way it is to go: outward is off.
@@ -87,7 +95,8 @@ private:
                      inks::accent);
         const bool is_off = std::ranges::find(canvas_.face.off, run->entry) != canvas_.face.off.end();
         const bool to_right = left != is_off;
-        const double x = (left ? handle.x - 2.4 : handle.right() + 2.4) + (to_right ? 0.9 : -0.9);
+        const double middle = left ? handle.x - throw_mark / 2 - 0.2 : handle.right() + throw_mark / 2 + 0.2;
+        const double x = middle + (to_right ? 0.95 : -0.95);
         const double y = row->y + row->height / 2, way = to_right ? -1.9 : 1.9;
         drawing_.shape({{x, y}, {x + way, y - 1.2}, {x + way, y + 1.2}}, inks::accent);
     }

@@ -13,6 +13,8 @@ struct FaceCanvas {
     const Words& words;
     PanelFace& face;
     Drawing& drawing;
+    TypeStyle figures{};       ///< of loads
+    double figures_width = 0;  ///< of the widest, so that all scales are as long
 
     const FaceColumns& columns() const { return face.columns; }
     /// All of a run's row, from the outer edge to the legs.
@@ -35,7 +37,7 @@ struct FaceBracket {
     int side = 0;
     std::vector<std::size_t> runs;  ///< that belong to it, from the top
     std::size_t lane = 0;           ///< 0: next to the numbers
-    std::string words;
+    std::string words, short_words;
     std::size_t below = 0;  ///< the run on whose lower edge the words stand
     bool is_danger = false;
     std::size_t first() const { return runs.front(); }
@@ -54,6 +56,8 @@ bool is_fed_from_below(const Panel&);
 double main_height(const FaceFacts&);
 void draw_main(FaceCanvas&, double top);
 
+/// Sets the type of the figures and their column.
+void set_figures(FaceCanvas&);
 /// Height that the words of a run cannot do without, mm.
 double needed_height(const FaceCanvas&, const FaceRun&);
 /// The words, the load on its scale and the signs of a row; returns where they lie.
@@ -61,6 +65,7 @@ FaceRowPlace draw_face_row(FaceCanvas&, FacePainting&, const FaceRun&, const Fac
 void draw_finding_sign(Drawing&, Severity, double x, double y);
 constexpr double finding_sign = 3.2;  // mm, square
 
+constexpr double throw_mark = 2.9;  // the words give way for it, mm
 /// What is chosen, dragged, planned and to be thrown: drawn over the rows, hiding nothing of them.
 void draw_face_marks(FaceCanvas&, FacePainting&);
 

@@ -25,6 +25,7 @@ public:
         const std::vector<FaceBracket> brackets = face_brackets(canvas_);
         set_margins(bracket_margin(brackets, 0), bracket_margin(brackets, 1));
         set_off();
+        set_figures(canvas_);
         face_.neutrals.clear();  // the brackets are drawn here, not by the sheets' hand
         set_heights(face_, [this](const FaceRun& run) { return needed_height(canvas_, run); });
         const bool is_below = is_fed_from_below(canvas_.facts.panel_of());
@@ -51,8 +52,8 @@ private:
         painting.paint(top, bottom, [&](const FaceRun& run, const FacePlace& place) {
             picture_.places.push_back(draw_face_row(canvas_, painting, run, place));
         });
-        draw_brackets(canvas_, painting, brackets);
         draw_face_marks(canvas_, painting);
+        draw_brackets(canvas_, painting, brackets);  // last: no frame runs through their words
     }
 
     // Brackets hang outside the numbers: the words give way.
@@ -91,7 +92,7 @@ FaceSizes face_sizes(const FaceLook& look) {
     sizes.style.leg = is_narrow ? 9 : 10;
     sizes.style.least_row = look.least_row;
     sizes.style.usual_row = look.usual_row;
-    sizes.style.half_row = look.least_row * 0.82;
+    sizes.style.half_row = look.least_row * 0.88;
     sizes.style.rule = inks::faint;
     sizes.style.is_space_dashed = false;
     return sizes;

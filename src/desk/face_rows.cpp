@@ -8,11 +8,19 @@
 namespace doorcard {
 namespace {
 
-constexpr double air = 0.5;  // between a row's rules and its words, mm
-constexpr double under_points = 8, figure_points = 8.5;
+constexpr double under_points = 8, for_hatching = 7, longest_scale = 52;
+
+/// Between a row's rules and its words, mm.
+double air(double height) { return height > 9 ? 0.9 : 0.5; }
 
 bool is_unknown(const DirectoryRow& row) {
     return row.kind == RowKind::not_traced || row.kind == RowKind::not_described;
+}
+
+/// Where nobody knows what is on it, hatching says so: a load is shown once there is one.
+const RowLoad* load_shown(const FaceFacts& facts, const DirectoryRow& row) {
+    const RowLoad* load = facts.load_of(row);
+    return load && (load->most() || !is_unknown(row)) ? load : nullptr;
 }
 
 std::string planned_at(const FaceLook& look, const DirectoryRow& row) {
@@ -36,11 +44,12 @@ struct RowSetting {
     std::string planned;             ///< likewise, last
     bool has_scale = false;          ///< a line of its own for the load
     double to_scale = 4.1;           ///< from the last baseline to the figures'
+    double below_scale = 0.7;
 
     double height() const {
         double sum = cap_height(style.points) + static_cast<double>(lines.size() - 1) * line_advance(style.points) +
                      static_cast<double>(under.size() + !planned.empty()) * line_advance(under_points);
-        return sum + (has_scale ? to_scale + 0.7 : descent(style.points));
+        return sum + (has_scale ? to_scale + below_scale : descent(style.points));
     }
 };
 
@@ -51,14 +60,15 @@ public:
         : text_(canvas.words.say(row.text)),
           under_(canvas.words.say(row.under)),
           planned_(planned_at(canvas.look, row)),
-          has_load_(canvas.facts.load_of(row) != nullptr),
-          width_(width) {
+          load_(load_shown(canvas.facts, row)),
+          is_wary_(row.kind == RowKind::off || is_unknown(row)),
+          width_(is_unknown(row) ? width - for_hatching : width) {
         style_.bold = is_unknown(row);
         style_.italic = row.claimed && !style_.bold;
     }
 
     RowSetting in(double height) const {
-        for (const double points : {10.5, 9.5, 9.0, 8.5}) {
+        for (const double points : {10.5, 9.5, 9.0, 8.5, 8.0}) {
             RowSetting one = set(points, 2);
             if (one.height() <= height) return one;
             if (one = set(points, 1); is_whole(one) && one.height() <= height) return one;
@@ -68,20 +78,20 @@ public:
         return least;
     }
 
-    /// One line, the load, and what stands below where it is a matter of safety.
-    double least() const { return set(8.5, 1).height() + 2 * air; }
+    /// One line, the load, and what stands below; what is to be treated as live is never cut short.
+    double least() const { return set(8.5, is_wary_ ? 2 : 1).height() + 1.8; }
 
 private:
     RowSetting set(double points, std::size_t most) const {
         RowSetting one;
         one.style = style_;
         one.style.points = points;
-        one.has_scale = has_load_;
+        one.has_scale = load_ != nullptr;
+        if (load_ && load_->calculated && load_->measured) one.below_scale = 1.4;
         one.to_scale = points > 9.2 ? 4.1 : 3.5;
         if (!planned_.empty()) one.planned = cut_to(planned_, planned_style(planned_, width_), width_);
         if (!under_.empty()) one.under = broken_lines(under_, {under_points}, width_, 2);
-        if (text_width(text_, one.style) > width_ && most == 1 && !one.style.italic && !one.style.bold)
-            one.style.condensed = true;
+        if (text_width(text_, one.style) > width_ && most == 1 && !one.style.italic) one.style.condensed = true;
         one.lines = even_lines(text_, one.style, width_, most);
         if (one.lines.empty()) one.lines.emplace_back();
         return one;
@@ -89,7 +99,8 @@ private:
     bool is_whole(const RowSetting& one) const { return one.lines.size() == 1 && one.lines.front() == text_; }
 
     std::string text_, under_, planned_;
-    bool has_load_;
+    const RowLoad* load_;
+    bool is_wary_;
     double width_;
     TypeStyle style_;
 };
@@ -104,30 +115,43 @@ public:
           run_(run),
           place_(place),
           row_(canvas.face.entry(run.entry)),
-          load_(canvas.facts.load_of(row_)) {
+          load_(load_shown(canvas.facts, row_)) {
         const FaceColumns& columns = canvas.columns();
         text_ = {columns.text_x(place.left), place.y + place.pad_top, columns.text_width(), place.free()};
+        if (is_to_throw()) {
+            text_.width -= throw_mark;
+            if (!place.left) text_.x += throw_mark;
+        }
         noted_.text = text_;
     }
 
     FaceRowPlace draw() {
         note();
         draw_signs();
-        text_.y += air;
-        text_.height -= 2 * air;
+        const double around = air(text_.height);
+        text_.y += around;
+        text_.height -= 2 * around;
         if (text_.height < 6) {
             draw_low();
             return noted_;
         }
         const RowSetting set = Setting(canvas_, row_, text_.width).in(text_.height);
+        if (load_ && !set.has_scale) {
+            draw_low();
+            return noted_;
+        }
         const double baseline = draw_lines(set);
         if (!set.has_scale) return noted_;
         const double base = baseline + set.to_scale;
-        draw_load(base, {text_.x, base - scale_height + 0.7, text_.width, scale_height});
+        draw_load(base, {text_.x, base - 2.5, text_.width, 2.5 + set.below_scale});
         return noted_;
     }
 
 private:
+    bool is_to_throw() const {
+        return std::ranges::find_first_of(canvas_.look.to_throw, row_.positions) != canvas_.look.to_throw.end();
+    }
+
     void note() {
         const int side = place_.left ? 0 : 1;
         const auto& cells = canvas_.face.cells[side];
@@ -150,14 +174,17 @@ private:
         if (!found || found->severity == Severity::notice) return;
         const bool has_sign = sign_width(row_) > 0 && !place_.sign_beside;
         const double way = has_sign ? FacePainting::sign_box(row_) + 0.7 : 0;
-        const bool is_below = place_.free() >= 8.4 && way + finding_sign <= canvas_.columns().number - 0.4;
+        const bool is_below = first_cell_free() >= 8.4 && way + finding_sign <= canvas_.columns().number - 0.4;
         if (!is_below) {
             draw_finding_sign(drawing_, found->severity, text_.x, place_.y + place_.pad_top + 0.7);
             return give_way(finding_sign + 1.1);
         }
         const double x = place_.left ? canvas_.columns().left + way : canvas_.columns().right - way - finding_sign;
-        const double number = place_.number_top + cap_height(canvas_.face.style.number);
-        draw_finding_sign(drawing_, found->severity, x, place_.y + number + 0.7);
+        draw_finding_sign(drawing_, found->severity, x, number_line() + 0.8);
+    }
+    double first_cell_free() const {
+        const FaceCell& cell = canvas_.face.cells[place_.left ? 0 : 1][run_.first];
+        return cell.height - cell.pad_top - cell.pad_bottom;
     }
     void give_way(double width) {
         text_.x += width;
@@ -172,11 +199,13 @@ private:
         return is_quiet ? inks::caption : inks::text;
     }
 
-    /// Returns the last baseline.
+    double number_line() const { return place_.y + place_.number_top + cap_height(canvas_.face.style.number); }
+
+    /// The first line stands on the number's where there is room; returns the last baseline.
     double draw_lines(const RowSetting& set) {
-        const double spare = text_.height - set.height();
-        double baseline = text_.y + std::clamp(spare / 2, 0.0, 2.4) + cap_height(set.style.points), widest = 0;
-        const double top = baseline - cap_height(set.style.points);
+        const double spare = std::max(0.0, text_.height - set.height());
+        const double top = std::clamp(number_line() - cap_height(set.style.points), text_.y, text_.y + spare);
+        double baseline = top + cap_height(set.style.points), widest = 0;
         for (const std::string& line : set.lines) {
             widest = std::max(widest, draw_line(line, set.style, baseline, ink()));
             baseline += line_advance(set.style.points);
@@ -194,12 +223,13 @@ private:
         return baseline;
     }
 
-    double draw_line(const std::string& text, const TypeStyle& style, double baseline, Ink with) {
+    double draw_line(const std::string& text, const TypeStyle& style, double baseline, Ink with,
+                     bool is_dotted = true) {
         const Frame room{text_.x, baseline - cap_height(style.points) - 1.1, text_.width,
                          cap_height(style.points) + 2.2};
         drawing_.text(room, baseline, text, style, Align::left, with);
         const double width = text_width(text, style);
-        if (style.italic) drawing_.dotted(text_.x, baseline, width, with);
+        if (style.italic && is_dotted) drawing_.dotted(text_.x, baseline, width, with);
         return width;
     }
 
@@ -211,40 +241,49 @@ private:
 
     // --- the load
     void draw_load(double baseline, const Frame& room) {
-        const double for_figures = draw_figures(baseline);
-        draw_load_scale(drawing_, *load_, {room.x, room.y, room.width - for_figures - 2, room.height});
+        draw_figures(baseline);
+        draw_load_scale(
+            drawing_, *load_,
+            {room.x, room.y, std::min(room.width - canvas_.figures_width - 1.6, longest_scale), room.height});
     }
 
-    /// Returns their width; they stand at the right edge of the words.
-    double draw_figures(double baseline) {
+    // They stand at the right edge of the words.
+    void draw_figures(double baseline) {
         const double share = load_->share().value_or(0);
-        TypeStyle style{figure_points, share > 0.8};
+        TypeStyle style = canvas_.figures;
+        style.bold = share > 0.8;
         const std::string figures = figures_words(*load_, canvas_.words);
-        style.condensed = text_width(figures, style) > text_.width * 0.55;
-        const double width = text_width(figures, style);
-        noted_.figures = {text_.right() - width - 0.1, baseline - cap_height(style.points) - 0.4, width + 0.1,
-                          cap_height(style.points) + 1.3};
+        const double width = text_width(figures, style), cap = cap_height(style.points);
+        noted_.figures = {text_.right() - width - 0.1, baseline - cap - 0.4, width + 0.1, cap + 1.3};
         drawing_.text(noted_.figures, baseline, figures, style, Align::right, share > 1 ? inks::danger : inks::text);
-        return width;
     }
 
     // Half a space: words and figures in one line, the scale below the words where there is room.
     void draw_low() {
         const bool has_scale = load_ && text_.height > 4.4;
-        const double points = text_.height > 4.8 ? 9 : 8.5;
+        const double points = text_.height > 5 ? 9 : 8.5;
         const double block = cap_height(points) + (has_scale ? 2.7 : 0.3);
         const double baseline = text_.y + std::max(0.0, (text_.height - block) / 2) + cap_height(points);
-        const double for_figures = load_ ? draw_figures(baseline) + 2 : 0;
+        if (load_) draw_figures(baseline);
+        const Frame room{text_.x, text_.y,
+                         text_.width - (load_              ? canvas_.figures_width + 1.6
+                                        : is_unknown(row_) ? 7
+                                                           : 0),
+                         text_.height};
         TypeStyle style{points, is_unknown(row_), row_.claimed && !is_unknown(row_)};
-        const Frame words{text_.x, text_.y, text_.width - for_figures, text_.height};
+        const std::string text = low_text();
+        if (text_width(text, style) > room.width && !style.italic) style.condensed = true;
+        const double width = draw_line(cut_to(text, style, room.width), style, baseline, ink(), !has_scale);
+        if (is_unknown(row_) && !load_)
+            drawing_.hatching({room.x + width + 1.5, room.y + 0.2, text_.width - width - 2, room.height - 0.4});
+        if (has_scale) draw_load_scale(drawing_, *load_, {room.x, baseline + 0.8, room.width, 2.3});
+    }
+
+    std::string low_text() const {
         std::string text = canvas_.words.say(row_.text);
         if (!row_.under.empty()) text += "; " + canvas_.words.say(row_.under);
-        if (const std::string planned = planned_at(canvas_.look, row_); !planned.empty()) text = planned + "; " + text;
-        if (text_width(text, style) > words.width && !style.italic) style.condensed = true;
-        const double width = draw_line(cut_to(text, style, words.width), style, baseline, ink());
-        if (is_unknown(row_) && words.width - width > 5)
-            drawing_.hatching({words.x + width + 1.5, words.y + 0.2, words.width - width - 2, words.height - 0.4});
-        if (has_scale) draw_load_scale(drawing_, *load_, {words.x, baseline + 0.8, std::min(words.width, 40.0), 2.3});
+        const std::string planned = planned_at(canvas_.look, row_);
+        return planned.empty() ? text : planned + "; " + text;
     }
 
     FaceCanvas& canvas_;
@@ -260,11 +299,26 @@ private:
 
 }  // namespace
 
+void set_figures(FaceCanvas& canvas) {
+    const auto widest = [&](const TypeStyle& style) {
+        double most = 0;
+        for (const auto& [id, load] : canvas.facts.loads)
+            most = std::max(most, text_width(figures_words(load, canvas.words), style));
+        return most;
+    };
+    canvas.figures = {8.5, true};
+    if (widest(canvas.figures) > canvas.columns().text_width() * 0.42) canvas.figures = {8, true, false, true};
+    canvas.figures_width = widest(canvas.figures);
+    canvas.figures.bold = false;
+}
+
 double needed_height(const FaceCanvas& canvas, const FaceRun& run) {
     const DirectoryRow& row = canvas.face.entry(run.entry);
     const bool is_half =
         run.first == run.last && canvas.face.cells[0].size() > run.first && row.positions.front().half != ' ';
-    if (is_half || (row.under.empty() && planned_at(canvas.look, row).empty())) return 0;
+    const RowLoad* load = load_shown(canvas.facts, row);
+    const bool is_plain = row.under.empty() && planned_at(canvas.look, row).empty();
+    if (is_half || (is_plain && !(load && load->calculated && load->measured))) return 0;
     return Setting(canvas, row, canvas.columns().text_width() - sign_width(row)).least();
 }
 

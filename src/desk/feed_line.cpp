@@ -16,11 +16,11 @@ namespace doorcard {
 namespace {
 
 constexpr double edge = 3, stroke = 0.4;
-constexpr double upper = 8.4, lane_step = 10.2;        // the strokes of the two lanes
+constexpr double upper = 8.4, lane_step = 9.4;         // the strokes of the two lanes
 constexpr double box_height = 7.2, box_pad = 2.4;      // a panel
 constexpr double mark_width = 9.6, mark_height = 5.4;  // a breaker
 constexpr double lead = 3.2, between = 5;              // of stroke before and after a mark; between children
-constexpr double name_points = 9.5, caption_points = 7.5, widest_name = 42;
+constexpr double name_points = 9.5, caption_points = 7.5, widest_name = 42, above = 0.4, target = 11.7;  // 44 px
 
 /// Draws from left to right, `x_` being where it is.
 class Line {
@@ -32,7 +32,7 @@ public:
         const std::vector<FeedStep> way = feed_way(survey_, shown_);
         draw_way(way);
         draw_children(fed_by(survey_, shown_));
-        line_.page.paper = {width_, lowest_ + 1.6};
+        line_.page.paper = {width_, lowest_};
         return std::move(line_);
     }
 
@@ -46,9 +46,10 @@ private:
         for (; first < way.size(); ++first) draw_step(way[first]);
     }
 
+    double widest() const { return std::min(widest_name, width_ * 0.22); }
     double step_width(const FeedStep& step) const {
         const double name = text_width(name_of_panel(step), {name_points, true});
-        return std::min(name, widest_name) + 2 * box_pad + mark_width + 2 * lead;
+        return std::min(name, widest()) + 2 * box_pad + mark_width + 2 * lead;
     }
 
     void draw_origin(const FeedStep& step) {
@@ -63,7 +64,7 @@ private:
     }
 
     void draw_text(const std::string& text, const TypeStyle& style, Ink ink) {
-        const std::string shown = cut_to(text, style, widest_name);
+        const std::string shown = cut_to(text, style, widest());
         const double width = text_width(shown, style) + 0.1;
         drawing_.text({x_, upper - 4, width, 8}, upper + cap_height(style.points) / 2, shown, style, Align::left, ink);
         x_ += width;
@@ -72,7 +73,7 @@ private:
     void draw_step(const FeedStep& step) {
         draw_feed(step, upper);
         const double from = x_;
-        draw_panel(step, upper, widest_name);
+        draw_panel(step, upper);
         draw_beside(step, from);
     }
 
@@ -106,10 +107,10 @@ private:
     }
 
     // A panel is a box with its name; the one shown has a frame and the accent under its name.
-    void draw_panel(const FeedStep& step, double y, double most) {
+    void draw_panel(const FeedStep& step, double y) {
         const bool is_shown = step.panel == &shown_;
         const TypeStyle style{name_points, is_shown};
-        const std::string name = cut_to(name_of_panel(step), style, most);
+        const std::string name = cut_to(name_of_panel(step), style, widest());
         const Frame box{x_, y - box_height / 2, text_width(name, style) + 2 * box_pad, box_height};
         drawing_.box(box, is_shown ? 0.55 : lines::outline);
         drawing_.text(box, y + cap_height(name_points) / 2, name, style, Align::middle);
@@ -128,10 +129,11 @@ private:
 
     static std::string name_of_panel(const FeedStep& step) { return step.panel->title.value_or(step.panel->id); }
 
+    // Targets of 44 px, one above the other on the two lanes.
     void note(const Frame& frame, const std::string& id, bool is_panel, const Message& words) {
-        line_.places.push_back(
-            {{frame.x, frame.y - 1.5, frame.width, frame.height + 3}, id, is_panel, words_.say(words)});
-        lowest_ = std::max(lowest_, frame.bottom());
+        const double top = frame.y < upper ? above : above + target;
+        line_.places.push_back({{frame.x, top, frame.width, target}, id, is_panel, words_.say(words)});
+        lowest_ = std::max(lowest_, top + target);
     }
 
     // --- what else comes in, on the lower lane with an arrow up into its panel
@@ -172,7 +174,7 @@ private:
     void draw_children(const std::vector<FeedStep>& children) {
         if (children.size() == 1 && x_ + step_width(children.front()) < width_ - edge) {
             draw_feed(children.front(), upper);
-            return draw_panel(children.front(), upper, widest_name);
+            return draw_panel(children.front(), upper);
         }
         const double from = x_;
         double trunk = x_;
@@ -187,7 +189,7 @@ private:
             trunk = x_;
             drawing_.line(x_, upper, x_, upper + lane_step, stroke);
             draw_feed(children[i], upper + lane_step);
-            draw_panel(children[i], upper + lane_step, widest_name);
+            draw_panel(children[i], upper + lane_step);
             x_ += between;
         }
         if (trunk > from) drawing_.line(from, upper, trunk + stroke / 2, upper, stroke);
@@ -199,7 +201,7 @@ private:
         const double width = text_width(text, {9}) + 0.2, y = upper;
         const double x = std::min(x_ + 1, width_ - width - 0.5);
         drawing_.text({x, y - 4, width, 8}, y + cap_height(9) / 2, text, {9});
-        line_.places.push_back({{x, y - box_height / 2, width, box_height}, children[first].panel->id, true, text});
+        note({x, y - box_height / 2, width, box_height}, children[first].panel->id, true, verbatim(text));
         x_ = x - 1;
     }
 
@@ -209,7 +211,7 @@ private:
     const Words& words_;
     FeedLine line_;
     Drawing drawing_;
-    double x_ = edge, beside_to_ = 0, lowest_ = upper + box_height / 2;
+    double x_ = edge, beside_to_ = 0, lowest_ = above + target;
 };
 
 }  // namespace

@@ -13,6 +13,8 @@ struct FieldLabel {
     const char* label;
 };
 std::span<const FieldLabel> field_labels();
+/// What a key means, where its label does not say so.
+std::span<const FieldLabel> field_hints();
 
 /// How a word of a closed set is read.
 struct WordLabel {

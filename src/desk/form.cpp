@@ -1,14 +1,16 @@
 // SPDX-License-Identifier: MIT
 #include "desk/form.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <array>
-#include <initializer_list>
 #include <span>
 
 #include "desk/entry_keys.hpp"
 #include "desk/face_places.hpp"
-#include "desk/field_labels.hpp"
+#include "desk/field_typed.hpp"
+#include "desk/form_order.hpp"
 #include "desk/neutral_choices.hpp"
 
 namespace doorcard {
@@ -17,27 +19,6 @@ namespace {
 using Keys = std::span<const std::string_view>;
 
 std::string_view table_of(std::string_view address) { return address.substr(0, address.find(':')); }
-
-bool is_of_other_units(std::string_view key, Units units) {
-    const bool feet = key.ends_with("_ft") || key.ends_with("_ft2"),
-               metres = key.ends_with("_m") || key.ends_with("_m2");
-    return (feet && units == Units::metres) || (metres && units == Units::feet);
-}
-
-/// The same length in the other unit: "run_ft" for "run_m".
-std::string sibling(std::string_view key) {
-    if (key.ends_with("_ft2")) return std::string(key.substr(0, key.size() - 4)) + "_m2";
-    if (key.ends_with("_m2")) return std::string(key.substr(0, key.size() - 3)) + "_ft2";
-    if (key.ends_with("_ft")) return std::string(key.substr(0, key.size() - 3)) + "_m";
-    return std::string(key.substr(0, key.size() - 2)) + "_ft";
-}
-
-bool is_long(std::string_view key) { return key == "complaint" || key == "notes" || key == "note"; }
-
-const Field* field_of(std::string_view table, std::string_view key) {
-    const KeyTable* keys = find_table(table);
-    return keys ? field_named(keys->keys, key) : nullptr;
-}
 
 /// Fills groups with the keys of one entry.
 class FormMaking {
@@ -50,53 +31,52 @@ public:
         if (!group.fields.empty()) groups_.push_back(std::move(group));
     }
 
-    /// All labelled keys of the table that are not among these.
+    /// All keys of the table that are not among these.
     void add_rest(Message title, const std::string& address, Keys but) {
+        const std::vector<std::string> all = form_keys(table_of(address));
         std::vector<std::string_view> rest;
-        for (const FieldLabel& label : field_labels())
-            if (label.table == table_of(address) && std::ranges::find(but, label.key) == but.end() && label.key != "id")
-                rest.push_back(label.key);
-        rest.push_back("note");
-        rest.push_back("photos");
+        for (const std::string& key : all)
+            if (std::ranges::find(but, key) == but.end()) rest.push_back(key);
         add(std::move(title), address, rest, true);
+    }
+
+    void add_group(FormGroup group) {
+        if (!group.fields.empty()) groups_.push_back(std::move(group));
+    }
+
+    void add_field(FormGroup& group, const std::string& address, std::string_view key, bool important) const {
+        const auto entry = entry_of(survey_, address);
+        const Field* field = entry ? field_named(entry->keys, key) : nullptr;
+        if (!field) return;
+        const std::string_view table = table_of(address);
+        FormField made{address, std::string(key), label_of(table, key), entry_kind(table, key), {}, {}, {}, {}, {}};
+        made.value = value_shown(survey_, *entry, key, {panel_of_entry(survey_, address), units_});
+        made.unit = unit_in(*entry, key, *field);
+        made.choices = table == "circuit" && key == "neutral" ? neutral_choices(survey_, address.substr(8))
+                                                              : choices_of(survey_, table, key);
+        made.hint = hint_of(table, key);
+        made.important = important;
+        settle_choices(made);
+        group.fields.push_back(std::move(made));
     }
 
     std::vector<FormGroup> done() && { return std::move(groups_); }
 
 private:
-    void add_field(FormGroup& group, const std::string& address, std::string_view key, bool important) {
-        const auto entry = entry_of(survey_, address);
-        const Field* field = entry ? field_named(entry->keys, key) : nullptr;
-        if (!field) return;
-        const std::string value = value_read(*entry, key);
-        if (is_of_other_units(key, units_) && value.empty()) return;
-        if (!is_of_other_units(key, units_) && field_named(entry->keys, sibling(key)) && value.empty() &&
-            (key.ends_with("_ft") || key.ends_with("_m") || key.ends_with("_ft2") || key.ends_with("_m2")) &&
-            !value_read(*entry, sibling(key)).empty())
-            return;
-        const std::string_view table = table_of(address);
-        FormField made;
-        made.address = address;
-        made.key = key;
-        made.label = label_of(table, key);
-        made.entry = entry_kind(table, key);
-        made.value = value == "[]" ? "none" : value;
-        made.unit = field->unit;
-        made.choices = table == "circuit" && key == "neutral" ? neutral_choices(survey_, address.substr(8))
-                                                              : choices_of(survey_, table, key);
-        made.hint = hint_of(*field, made.entry);
-        made.important = important;
-        group.fields.push_back(std::move(made));
+    std::string unit_in(const EntryKeys& entry, std::string_view key, const Field& field) const {
+        const MeasureKeys measure = measure_keys(list_with(entry.keys, key), key);
+        if (measure.metres.empty() || units_ == Units::feet) return std::string(field.unit);
+        return std::string(field_named(entry.keys, measure.metres)->unit);
     }
 
-    static Message hint_of(const Field& field, Entry entry) {
-        if (entry == Entry::date) return {tr("2026-05-14"), {}};
-        if (entry == Entry::list && !field.words.empty()) {
-            std::string words;
-            for (const auto word : field.words) words += (words.empty() ? "" : ", ") + std::string(word);
-            return {tr("{0}; none: looked"), {words}};
+    /// What stands in the file is among the choices, whatever it is; what has none to choose from is typed.
+    static void settle_choices(FormField& field) {
+        if (field.entry != Entry::choice) return;
+        if (field.choices.empty()) {
+            field.entry = Entry::text;
+        } else if (std::ranges::find(field.choices, field.value, &FieldChoice::value) == field.choices.end()) {
+            field.choices.push_back({field.value, verbatim(field.value)});
         }
-        return {};
     }
 
     const Survey& survey_;
@@ -104,139 +84,138 @@ private:
     std::vector<FormGroup> groups_;
 };
 
-constexpr std::array<std::string_view, 5> usual_breaker = {"amps", "state", "guards", "old_label", "keep_on"};
-constexpr std::array<std::string_view, 9> usual_circuit = {"purpose",        "traced.how",    "neutral",
-                                                           "wire.size",      "wire.metal",    "wire.insulation",
-                                                           "wire.length_ft", "wire.length_m", "wire.method"};
-constexpr std::array<std::string_view, 9> usual_outlet = {"label",  "room",  "kind",  "circuit", "upstream",
-                                                          "guards", "wired", "place", "keep_on"};
-constexpr std::array<std::string_view, 11> usual_load = {"title", "outlet", "circuit", "count",      "watts",     "va",
-                                                         "amps",  "volts",  "duty",    "continuous", "connection"};
-constexpr std::array<std::string_view, 7> usual_source = {"title",  "kind",       "amps",    "system",
-                                                          "starts", "disconnect", "labelled"};
-constexpr std::array<std::string_view, 9> usual_panel = {"title", "location", "fed_by",  "system", "bus_a",
-                                                         "main",  "main_a",   "main_at", "spaces"};
-constexpr std::array<std::string_view, 6> first_look = {"deadfront", "condition", "open_spaces_unfilled",
-                                                        "place",     "service",   "all_breakers_entered"};
+struct TableTitle {
+    std::string_view table;
+    const char* title;
+    const char* more;
+};
+constexpr TableTitle titles[] = {
+    {"survey", tr("The survey"), ""},
+    {"dwelling", tr("Dwelling {0}"), ""},
+    {"occupancy", tr("Use {0}"), ""},
+    {"grounding", tr("Grounding"), ""},
+    {"source", tr("Source {0}"), tr("More of this source")},
+    {"panel", tr("Panel {0}"), tr("More of this panel")},
+    {"breaker", tr("Breaker {0}"), tr("More of this breaker")},
+    {"circuit", tr("Circuit: {0}"), tr("More of this circuit")},
+    {"room", tr("Room {0}"), ""},
+    {"outlet", tr("Outlet {0}"), tr("More of this outlet")},
+    {"load", tr("Load {0}"), tr("More of this load")},
+    {"managed", tr("Energy management {0}"), ""},
+    {"reading", tr("Reading {0}"), tr("More of this reading")},
+    {"recording", tr("Recording {0}"), ""},
+    {"waveform", tr("Waveform {0}"), ""},
+    {"demand", tr("Demand {0}"), ""},
+    {"limit", tr("Watch level {0}"), ""},
+    {"round", tr("Round {0}"), tr("More of this round")},
+    {"mapping", tr("Mapping"), ""},
+    {"trip", tr("Trip {0}"), tr("More of this trip")},
+    {"hunt", tr("Hunt {0}"), ""},
+    {"trial", tr("Step {0} of a hunt"), tr("More of this step")},
+    {"accepted", tr("Accepted finding {0}"), ""},
+    {"photo", tr("Photo {0}"), ""},
+};
 
-Keys usual_of(std::string_view table) {
-    if (table == "breaker") return usual_breaker;
-    if (table == "circuit") return usual_circuit;
-    if (table == "outlet") return usual_outlet;
-    if (table == "load") return usual_load;
-    if (table == "source") return usual_source;
-    if (table == "panel") return usual_panel;
-    return {};
+const TableTitle& title_of_table(std::string_view table) {
+    return *std::ranges::find(titles, table, &TableTitle::table);
 }
 
+/// What an entry is called above its fields; a circuit by its text.
 Message thing_title(const Survey& survey, std::string_view address) {
-    const std::string id(address.substr(address.find(':') + 1));
-    if (table_of(address) == "circuit")
-        if (const Circuit* circuit = survey.circuits.find(id))
-            return {tr("Circuit: {0}"), {circuit->purpose.value_or(id)}};
-    if (table_of(address) == "breaker") return {tr("Breaker {0}"), {id}};
-    if (table_of(address) == "outlet") return {tr("Outlet {0}"), {id}};
-    if (table_of(address) == "load") return {tr("Load {0}"), {id}};
-    if (table_of(address) == "panel") return {tr("Panel {0}"), {id}};
-    if (table_of(address) == "source") return {tr("Source {0}"), {id}};
-    return {};
+    std::string id(address.substr(address.find(':') + 1));
+    const TableTitle& title = title_of_table(table_of(address));
+    const Circuit* circuit = title.table == "circuit" ? survey.circuits.find(id) : nullptr;
+    return {title.title, {circuit ? circuit->purpose.value_or(id) : id}};
 }
 
 void add_thing(FormMaking& form, const Survey& survey, const std::string& address) {
-    const std::string_view table = table_of(address);
-    const Keys usual = usual_of(table);
-    form.add(thing_title(survey, address), address, usual);
-    const Message more = table == "breaker"   ? Message{tr("More of this breaker"), {}}
-                         : table == "circuit" ? Message{tr("More of this circuit"), {}}
-                                              : Message{tr("More"), {}};
-    if (usual.empty()) {
-        std::vector<std::string_view> all;
-        for (const FieldLabel& label : field_labels())
-            if (label.table == table && label.key != "id") all.push_back(label.key);
-        return form.add({}, address, all);
+    const Keys usual = usual_keys(table_of(address));
+    if (!usual.empty()) {
+        form.add(thing_title(survey, address), address, usual);
+        return form.add_rest({title_of_table(table_of(address)).more, {}}, address, usual);
     }
-    form.add_rest(more, address, usual);
+    const std::vector<std::string> all = form_keys(table_of(address));
+    const std::vector<std::string_view> keys(all.begin(), all.end());
+    form.add(thing_title(survey, address), address, keys);
 }
 
-std::string outlet_label(const Outlet& outlet) { return outlet.id + (outlet.label ? " " + *outlet.label : ""); }
-
-std::vector<FieldChoice> words_of(const Field& field) {
-    std::vector<FieldChoice> choices{{"", {tr("not known"), {}}}};
-    for (const auto word : field.words) {
-        const auto known = std::ranges::find(word_labels(), word, &WordLabel::word);
-        choices.push_back({std::string(word),
-                           known == word_labels().end() ? verbatim(std::string(word)) : Message{known->label, {}}});
-    }
-    return choices;
+std::vector<std::string> circuits_on(const Survey& survey, const Breaker& breaker) {
+    std::vector<std::string> circuits;
+    for (const Circuit& circuit : survey.circuits)
+        if (std::ranges::find(circuit.breakers, breaker.id) != circuit.breakers.end()) circuits.push_back(circuit.id);
+    return circuits;
 }
 
-std::vector<FieldChoice> references(const Survey& survey, std::string_view table, std::string_view key) {
-    constexpr std::size_t most = 300;  // more are typed by their id
-    std::vector<FieldChoice> choices{{"", {tr("not known"), {}}}};
-    if ((table == "outlet" || table == "load") && key == "circuit" && survey.circuits.size() <= most)
-        for (const Circuit& one : survey.circuits)
-            choices.push_back({one.id, verbatim((one.breakers.empty() ? "" : one.breakers.front() + "  ") +
-                                                one.purpose.value_or(one.id))});
-    if (table == "load" && key == "outlet" && survey.outlets.size() <= most)
-        for (const Outlet& one : survey.outlets) choices.push_back({one.id, verbatim(outlet_label(one))});
-    if (key == "panel")
-        for (const Panel& one : survey.panels) choices.push_back({one.id, verbatim(one.title.value_or(one.id))});
-    return choices.size() > 1 ? choices : std::vector<FieldChoice>{};
+constexpr std::array<std::string_view, 8> first_look = {
+    "deadfront", "condition", "open_spaces_unfilled", "neutrals_doubled",
+    "place",     "service",   "all_breakers_entered", "photos"};
+
+/// What the breakers of a panel must stay on for: those that have a reason, and behind them, folded, all the others.
+class StayingOn {
+public:
+    StayingOn(const FormMaking& form, const Survey& survey, std::string_view panel) {
+        for (const Breaker& breaker : survey.breakers)
+            if (breaker.panel == panel) add(form, survey, breaker);
+    }
+    FormGroup known{{tr("What must stay on"), {}}, {}, false};
+    FormGroup others{{tr("Must anything else stay on?"), {}}, {}, true};
+
+private:
+    void add(const FormMaking& form, const Survey& survey, const Breaker& breaker) {
+        FormGroup& group = breaker.keep_on ? known : others;
+        form.add_field(group, "breaker:" + breaker.id, "keep_on", true);
+        std::string name = name_of(positions_of(breaker));
+        for (const std::string& id : circuits_on(survey, breaker))
+            name += " " + survey.circuits.find(id)->purpose.value_or(id);
+        if (circuits_on(survey, breaker).empty() && breaker.old_label) name += " " + *breaker.old_label;
+        group.fields.back().label = verbatim(name);
+    }
+};
+
+void add_panel(FormMaking& form, const Survey& survey, std::string_view panel) {
+    const std::string of_panel = "panel:" + std::string(panel);
+    form.add({tr("First look: heat, smell, water, cover"), {}}, of_panel, first_look);
+    StayingOn staying(form, survey, panel);
+    form.add_group(std::move(staying.known));
+    form.add_group(std::move(staying.others));
+}
+
+void add_panel_facts(FormMaking& form, std::string_view panel) {
+    const std::string of_panel = "panel:" + std::string(panel);
+    const Keys usual = usual_keys("panel");
+    form.add({tr("The panel"), {}}, of_panel, usual);
+    std::vector<std::string_view> shown(usual.begin(), usual.end());
+    shown.insert(shown.end(), first_look.begin(), first_look.end());
+    form.add_rest({tr("More of the panel"), {}}, of_panel, shown);
+}
+
+void add_sources(FormMaking& form, const Survey& survey) {
+    constexpr std::size_t few = 3;
+    for (const Source& source : survey.sources)
+        form.add(thing_title(survey, "source:" + source.id), "source:" + source.id, usual_keys("source"),
+                 survey.sources.size() > few);
+}
+
+void add_building(FormMaking& form, const Survey& survey) {
+    constexpr std::array<std::string_view, 2> building = {"built", "address"};
+    constexpr std::array<std::string_view, 4> dwelling = {"floor_area_ft2", "garage_ft2", "small_appliance_circuits",
+                                                          "laundry_circuits"};
+    form.add({tr("The building"), {}}, "survey:", building);
+    for (const Dwelling& one : survey.dwellings)
+        form.add({tr("Dwelling {0}"), {one.id}}, "dwelling:" + one.id, dwelling, true);
+    if (survey.dwellings.empty()) form.add({tr("If it is a dwelling"), {}}, "dwelling:", dwelling, true);
+    const std::vector<std::string> all = form_keys("grounding");
+    const std::vector<std::string_view> keys(all.begin(), all.end());
+    form.add({tr("Grounding"), {}}, "grounding:", keys, true);
 }
 
 }  // namespace
 
-Message label_of(std::string_view table, std::string_view key) {
-    for (const FieldLabel& one : field_labels())
-        if ((one.table == table || one.table == "*") && one.key == key) return {one.label, {}};
-    return verbatim(std::string(key));
-}
-
-Entry entry_kind(std::string_view table, std::string_view key) {
-    const Field* field = field_of(table, key);
-    if (!field) return Entry::text;
-    if (is_long(key)) return Entry::long_text;
-    if (table == "circuit" && key == "neutral") return Entry::choice;
-    switch (field->form) {
-        case Form::flag:
-            return Entry::yes_no;
-        case Form::number:
-            return Entry::number;
-        case Form::whole:
-            return Entry::whole;
-        case Form::date:
-        case Form::clock:
-            return Entry::date;
-        case Form::text:
-            return field->words.empty() ? Entry::text : Entry::choice;
-        case Form::text_or_texts:
-            return key == "circuit" ? Entry::choice : Entry::list;
-        case Form::texts:
-        case Form::wholes:
-            return Entry::list;
-        default:
-            return Entry::text;
-    }
-}
-
-std::string unit_of(std::string_view table, std::string_view key) {
-    const Field* field = field_of(table, key);
-    return field ? std::string(field->unit) : std::string();
-}
-
-std::vector<FieldChoice> choices_of(const Survey& survey, std::string_view table, std::string_view key) {
-    const Field* field = field_of(table, key);
-    if (!field) return {};
-    if (field->form == Form::flag)
-        return {{"", {tr("not looked"), {}}}, {"true", {tr("yes"), {}}}, {"false", {tr("no"), {}}}};
-    if (field->form == Form::text && !field->words.empty()) return words_of(*field);
-    return references(survey, table, key);
-}
-
 std::vector<FormGroup> form_of(const Survey& survey, std::string_view address, Units units) {
     FormMaking form(survey, units);
-    if (const auto entry = entry_of(survey, address); entry && (entry->thing || table_of(address) == "grounding"))
-        add_thing(form, survey, std::string(address));
+    const auto entry = entry_of(survey, address);
+    const bool may_be_absent = address == "grounding:" || address == "mapping:" || address == "dwelling:";
+    if (entry && (entry->thing || may_be_absent)) add_thing(form, survey, std::string(address));
     return std::move(form).done();
 }
 
@@ -244,58 +223,25 @@ std::vector<FormGroup> slip_of(const Survey& survey, std::string_view panel, Pos
     FormMaking form(survey, units);
     const Breaker* breaker = breaker_at(survey, panel, at);
     if (!breaker) return {};
-    std::vector<std::string> circuits;
-    for (const Circuit& circuit : survey.circuits)
-        if (std::ranges::find(circuit.breakers, breaker->id) != circuit.breakers.end())
-            circuits.push_back("circuit:" + circuit.id);
     add_thing(form, survey, "breaker:" + breaker->id);
-    for (const std::string& circuit : circuits) add_thing(form, survey, circuit);
+    for (const std::string& circuit : circuits_on(survey, *breaker)) add_thing(form, survey, "circuit:" + circuit);
     return std::move(form).done();
 }
 
 std::vector<FormGroup> arrival_of(const Survey& survey, std::string_view panel, Units units) {
     constexpr std::array<std::string_view, 4> who = {"worker", "surveyor", "date", "title"};
     constexpr std::array<std::string_view, 1> story = {"complaint"};
-    constexpr std::array<std::string_view, 2> building = {"built", "address"};
-    constexpr std::array<std::string_view, 6> dwelling = {
-        "floor_area_ft2", "floor_area_m2", "garage_ft2", "garage_m2", "small_appliance_circuits", "laundry_circuits"};
-    constexpr std::array<std::string_view, 8> papers = {"contact", "permit",      "licence", "revision",
-                                                        "rules",   "local_rules", "notes",   "photos"};
+    constexpr std::array<std::string_view, 9> papers = {"contact",     "permit", "licence", "revision", "rules",
+                                                        "local_rules", "notes",  "note",    "photos"};
     FormMaking form(survey, units);
-    const std::string of_panel = "panel:" + std::string(panel);
     form.add({tr("Who works"), {}}, "survey:", who);
     form.add({tr("The story"), {}}, "survey:", story);
-    if (!panel.empty()) {
-        form.add({tr("First look: heat, smell, water, cover"), {}}, of_panel, first_look);
-        form.add({tr("The panel"), {}}, of_panel, usual_panel);
-        std::vector<std::string_view> shown(usual_panel.begin(), usual_panel.end());
-        shown.insert(shown.end(), first_look.begin(), first_look.end());
-        form.add_rest({tr("More of the panel"), {}}, of_panel, shown);
-    }
-    for (const Source& source : survey.sources)
-        form.add(thing_title(survey, "source:" + source.id), "source:" + source.id, usual_source,
-                 survey.sources.size() > 1);
-    form.add({tr("The building"), {}}, "survey:", building);
-    for (const Dwelling& one : survey.dwellings)
-        form.add({tr("Dwelling {0}"), {one.id}}, "dwelling:" + one.id, dwelling, true);
+    if (survey.panels.contains(panel)) add_panel(form, survey, panel);
+    add_sources(form, survey);
+    if (survey.panels.contains(panel)) add_panel_facts(form, panel);
+    add_building(form, survey);
     form.add({tr("For the papers"), {}}, "survey:", papers, true);
     return std::move(form).done();
-}
-
-Outcome<Edit> filled_in(const Survey& survey, std::string_view address, std::string_view key, std::string_view typed,
-                        Units) {
-    if (address.starts_with("circuit:") && key == "neutral")
-        return neutral_chosen(survey, std::string(address.substr(8)), std::string(typed));
-    const auto entry = entry_of(survey, address);
-    const Field* field = entry ? field_named(entry->keys, key) : nullptr;
-    if (!field) return refused("there is no such field", "choose one that is there");
-    const bool is_none = field->form == Form::texts || field->form == Form::wholes;
-    auto value = is_none && typed == "none" ? std::optional<std::string>("[]") : value_typed(*field, typed);
-    const std::string id(address.substr(address.find(':') + 1));
-    Message name{id.empty() ? tr("change: {0}") : tr("change of {1}: {0}"), {label_of(table_of(address), key), id}};
-    return keys_edit(
-        std::move(name),
-        {EntryEdit::Kind::change, std::string(address), {{std::string(key), std::move(value)}}, Mentions::refuse});
 }
 
 }  // namespace doorcard

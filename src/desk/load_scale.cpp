@@ -18,19 +18,19 @@ public:
           load_(load),
           x_(at.x + pointer_half),
           width_(at.width - pointer_half - past_end),
-          y_(at.bottom() - (load.calculated && load.measured ? pointer_height - 0.5 : 0.7)),
-          size_(std::min(1.0, at.height / scale_height)) {}
+          size_(std::min(1.0, at.height / (has_both() ? 3.9 : 3.2))),
+          y_(at.bottom() - (has_both() ? pointer_height * size_ + 0.1 : 0.7 * size_)) {}
 
     void draw() {
         draw_ticks();
         if (!load_.rating) return;
-        const bool are_both = load_.calculated && load_.measured;
         if (load_.calculated && !(load_.is_at_least && load_.calculated->value == 0))
             draw_pointer(*load_.calculated / *load_.rating, true, true);
-        if (load_.measured) draw_pointer(*load_.measured / *load_.rating, false, !are_both);
+        if (load_.measured) draw_pointer(*load_.measured / *load_.rating, false, !has_both());
     }
 
 private:
+    bool has_both() const { return load_.calculated && load_.measured; }
     double at(double share) const { return x_ + share * width_; }
 
     void draw_ticks() {
@@ -54,7 +54,7 @@ private:
 
     Drawing& drawing_;
     const RowLoad& load_;
-    double x_, width_, y_, size_;
+    double x_, width_, size_, y_;
 };
 
 }  // namespace

@@ -27,7 +27,7 @@ struct BackCard {
 
 // Heights of what stands above and below the table, found by drawing it aside.
 struct BackHeights {
-    double top = 0;  // where the table begins
+    double top = 0, top_alone = 0;  // where the table begins; without the notes on it
     double safety = 0, see_first = 0, tag = 0;
 };
 
@@ -57,36 +57,42 @@ private:
         Page aside;
         Drawing drawing(aside);
         BackHeights found;
-        found.top = draw_back_head(drawing, back_, 0, 2);
+        found.top = draw_back_head(drawing, back_, 0, 2, true);
+        found.top_alone = rows_.empty() ? found.top : draw_back_head(drawing, back_, 0, 2, false);
         found.safety = draw_safety(drawing, back_, 0);
-        found.see_first = draw_see_first_card(drawing, back_, 0);
+        found.see_first = draw_see_first_card(drawing, back_, 1, 0);
         found.tag = draw_back_tag(drawing, back_, 0);
         return found;
     }
 
     // On a small card the places of the RESET buttons may leave no room for the rest.
     void fit_safety() {
-        if (heights_.top + heights_.safety <= back_.bottom()) return;
+        if (heights_.top_alone + heights_.safety <= back_.bottom()) return;
         said_.receptacles = said_.receptacles_shortly;
         heights_ = heights();
     }
 
     // The table takes what the safety words and the tag leave on the first card, and further cards whole. Where they
-    // leave too little it begins on the second; where the tag has no room either it has a card of its own.
+    // leave too little it begins on the second; where the tag has no room it goes to the last, or a card of its own.
     std::vector<BackCard> planned() const {
         constexpr double gap = 2.4;
         const double all = back_.bottom() - heights_.top;
         const double beside = all - heights_.safety - heights_.tag - gap;
-        const bool tag_fits = beside + gap >= 0;
-        std::vector<BackCard> cards = {{{0, 0}, true, tag_fits}};
         const double whole = back_rows_height(rows_, {0, rows_.size()});
-        if (beside >= std::min(whole, least_table)) cards[0].rows = {0, rows_up_to(0, beside)};
+        const bool table = !rows_.empty() && beside >= std::min(whole, least_table);
+        std::vector<BackCard> cards = {{{0, table ? rows_up_to(0, beside) : 0}, true, false}};
+        cards[0].tag =
+            heights_.tag > 0 && (table || back_.bottom() - heights_.top_alone >= heights_.safety + heights_.tag);
+        const double further = all - heights_.see_first - gap;
         for (std::size_t at = cards[0].rows.second; at < rows_.size();) {
-            const std::size_t end = std::max(at + 1, rows_up_to(at, all - heights_.see_first - gap));
+            const std::size_t end = std::max(at + 1, rows_up_to(at, further));
             cards.push_back({{at, end}, false, false});
             at = end;
         }
-        if (!tag_fits) cards.push_back({{rows_.size(), rows_.size()}, false, true});
+        if (cards[0].tag || heights_.tag == 0) return cards;
+        const bool fits = cards.size() > 1 && back_rows_height(rows_, cards.back().rows) + heights_.tag <= further;
+        if (!fits) cards.push_back({{rows_.size(), rows_.size()}, false, false});
+        cards.back().tag = true;
         return cards;
     }
 
@@ -110,9 +116,11 @@ private:
         page.table = table(card);
         Drawing drawing(page);
         draw_cut_marks(drawing, back_.trim, back_.choice.cut.has_value(), words_);
-        const double top = draw_back_head(drawing, back_, number, cards.size());
+        const bool has_rows = card.rows.first < card.rows.second;
+        const double top = draw_back_head(drawing, back_, number, cards.size(), has_rows || rows_.empty());
         double bottom = top;
-        if (card.rows.first < card.rows.second) bottom = draw_back_rows(drawing, back_, rows_, card.rows, top);
+        if (has_rows) bottom = draw_back_rows(drawing, back_, rows_, card.rows, top);
+        if (card.safety && !has_rows && !rows_.empty()) bottom = draw_rooms_follow(drawing, top);
         const double tag = back_.bottom() - (card.tag ? heights_.tag : 0);
         const double lower = tag - (card.safety ? heights_.safety : heights_.see_first);
         draw_hand_lines(drawing, {back_.left(), bottom + 3, back_.width(), lower - bottom - 4},
@@ -120,9 +128,20 @@ private:
         if (card.safety)
             draw_safety(drawing, back_, lower);
         else
-            draw_see_first_card(drawing, back_, lower);
+            draw_see_first_card(drawing, back_, tag_card(cards), lower);
         if (card.tag) draw_back_tag(drawing, back_, tag);
         return page;
+    }
+
+    double draw_rooms_follow(Drawing& drawing, double top) const {
+        const Frame room{back_.left(), top + 1, back_.width(), 10};
+        return drawing.paragraph(room, words_(tr("The rooms begin on card 2.")), {10.5, true});
+    }
+
+    static std::optional<std::size_t> tag_card(const std::vector<BackCard>& cards) {
+        for (std::size_t i = 0; i < cards.size(); ++i)
+            if (cards[i].tag) return i;
+        return std::nullopt;
     }
 
     std::vector<std::vector<std::string>> table(const BackCard& card) const {

@@ -28,7 +28,8 @@ struct BackRow {
     std::vector<std::string> room, what, answer;
     TypeStyle room_style{10, true}, what_style{9.5}, answer_style{12, true};
     HandleTrust trust = HandleTrust::traced;
-    double height = 0, least = 0;  ///< least: where it stands first on a card and carries the room's name
+    bool answer_below = false;  ///< beside it, what it is would be broken inside a word
+    double height = 0;
 };
 
 std::vector<BackRow> back_rows(const BackContent&);
@@ -39,12 +40,12 @@ constexpr double back_caption_height = 5.0;  // of the table's head, mm
 /// Height of the first row on a card, and of others.
 double back_rows_height(const std::vector<BackRow>&, std::pair<std::size_t, std::size_t>);
 
-/// Name, key of the handles, what stays off, what is only said; returns the bottom.
-double draw_back_head(Drawing&, const BackContent&, std::size_t card, std::size_t cards);
+/// Name, key of the handles, what stays off; `notes` on the table: what is not traced or only said. Returns the bottom.
+double draw_back_head(Drawing&, const BackContent&, std::size_t card, std::size_t cards, bool notes);
 /// The warning, then the reset, everything off, and the receptacles; returns the bottom.
 double draw_safety(Drawing&, const BackContent&, double top);
-/// On further cards: where that stands.
-double draw_see_first_card(Drawing&, const BackContent&, double top);
+/// On further cards: where that stands, and on which card the tag is; no tag: nothing of it.
+double draw_see_first_card(Drawing&, const BackContent&, std::optional<std::size_t> tag_card, double top);
 /// Below the cut line: what must stay on. Nothing where nothing must.
 double draw_back_tag(Drawing&, const BackContent&, double top);
 

@@ -37,6 +37,30 @@ double height_of(std::size_t lines, double points) {
     return row_height + (lines > 1 ? static_cast<double>(lines - 1) * line_advance(points) : 0);
 }
 
+double widest_word(const std::string& text, const TypeStyle& style) {
+    double width = 0;
+    for (std::size_t at = 0; at < text.size();) {
+        const std::size_t end = std::min(text.find(' ', at), text.size());
+        width = std::max(width, text_width(text.substr(at, end - at), style));
+        at = end + 1;
+    }
+    return width;
+}
+
+// Beside the answer where its words stay whole and it takes no more than two lines, else above it.
+void set_what(BackRow& row, const std::string& what, double room, double answer) {
+    constexpr std::size_t most_lines = 2;
+    const double beside = room - answer - 2 * gap - 3;
+    row.answer_below =
+        widest_word(what, row.what_style) > beside || broken_lines(what, row.what_style, beside).size() > most_lines;
+    row.what = even_lines(what, row.what_style, row.answer_below ? room : beside);
+}
+
+void set_room(BackRow& row, const std::string& name, double width) {
+    row.room_style = fitting(name, {10, true}, width, {10, 9});
+    row.room = even_lines(name, row.room_style, width);
+}
+
 BackRow row_of(const BackContent& back, std::size_t part, const RoomLine& line) {
     const RoomPart& room = back.directory.parts[part];
     const RoomAnswer answer = answer_of(line, back.names, back.words);
@@ -45,31 +69,38 @@ BackRow row_of(const BackContent& back, std::size_t part, const RoomLine& line) 
     row.trust = line.trust;
     row.answer_style = answer_style(answer);
     row.answer = broken_lines(answer.text, row.answer_style, most_answer(back) - sign_room(line.trust));
-    const double taken = widest(row.answer, row.answer_style) + sign_room(line.trust);
     row.what_style.italic = line.trust == HandleTrust::claimed;
-    const double room_for_what = back.right() - what_left(back) - taken - 2 * gap - 3;
-    row.what = even_lines(what_of(room, line, back.words), row.what_style, room_for_what);
-    const double room_width = room_column(back) - 1.5;
-    const std::string name = heading_of(back.directory, room, back.words);
-    row.room_style = fitting(name, {10, true}, room_width, {10, 9});
-    row.room = even_lines(name, row.room_style, room_width);
-    row.height = std::max(height_of(row.what.size(), row.what_style.points),
-                          height_of(row.answer.size(), row.answer_style.points));
-    row.least = std::max(row.height, height_of(row.room.size(), row.room_style.points));
+    set_what(row, what_of(room, line, back.words), back.right() - what_left(back),
+             widest(row.answer, row.answer_style) + sign_room(line.trust));
+    set_room(row, heading_of(back.directory, room, back.words), room_column(back) - 1.5);
+    const double what = height_of(row.what.size(), row.what_style.points);
+    const double number = height_of(row.answer.size(), row.answer_style.points);
+    row.height = row.answer_below ? what + number - 0.6 : std::max(what, number);
     return row;
 }
 
-// Rows of one room below each other take at least what its name needs.
-double run_height(const std::vector<BackRow>& rows, std::size_t first, std::size_t last) {
-    double height = 0;
-    for (std::size_t i = first; i < last; ++i) height += rows[i].height;
-    return std::max(height, rows[first].least);
-}
+constexpr double part_note = 3.6;  // below the name of a room that two cards share, mm
 
 std::size_t run_end(const std::vector<BackRow>& rows, std::size_t first, std::size_t last) {
     std::size_t end = first;
     while (end < last && rows[end].part == rows[first].part) ++end;
     return end;
+}
+
+bool goes_on(const std::vector<BackRow>& rows, std::size_t end) {
+    return end < rows.size() && rows[end].part == rows[end - 1].part;
+}
+
+bool continues(const std::vector<BackRow>& rows, std::size_t first) {
+    return first > 0 && rows[first].part == rows[first - 1].part;
+}
+
+// Rows of one room below each other take at least what its name needs.
+double run_height(const std::vector<BackRow>& rows, std::size_t first, std::size_t end) {
+    double height = 0;
+    for (std::size_t i = first; i < end; ++i) height += rows[i].height;
+    const double notes = (continues(rows, first) ? part_note : 0) + (goes_on(rows, end) ? part_note : 0);
+    return std::max(height, height_of(rows[first].room.size(), rows[first].room_style.points) + notes);
 }
 
 class BackTable {
@@ -81,7 +112,7 @@ public:
         double y = paint_captions(top);
         for (std::size_t at = first; at < last;) {
             const std::size_t end = run_end(rows_, at, last);
-            paint_room(rows_[at], y);
+            paint_room(at, end, y);
             double row_top = y;
             for (std::size_t i = at; i < end; ++i) {
                 paint_row(rows_[i], row_top);
@@ -108,38 +139,52 @@ private:
         return top + back_caption_height;
     }
 
-    void paint_room(const BackRow& row, double top) {
+    void paint_room(std::size_t first, std::size_t end, double top) {
+        const BackRow& row = rows_[first];
         double baseline = top + first_baseline;
+        const double width = room_column(back_) - 1.2;
         for (const std::string& line : row.room) {
-            drawing_.text({back_.left(), baseline - 3.6, room_column(back_) - 1.2, 4.9}, baseline, line,
-                          row.room_style);
+            drawing_.text({back_.left(), baseline - 3.6, width, 4.9}, baseline, line, row.room_style);
             baseline += line_advance(row.room_style.points);
         }
+        if (continues(rows_, first)) baseline = paint_part_note(tr("continued"), baseline);
+        if (goes_on(rows_, end)) paint_part_note(tr("more: next card"), baseline);
+    }
+
+    double paint_part_note(const char* text, double baseline) {
+        const double width = room_column(back_) - 1.2;
+        const std::string words = back_.words(text);
+        const TypeStyle style = fitting(words, {8}, width, {8, 7, 6});
+        drawing_.text({back_.left(), baseline - 2.8, width, 3.6}, baseline - 0.2, words, style, Align::left,
+                      inks::caption);
+        return baseline + part_note;
     }
 
     void paint_row(const BackRow& row, double top) {
         const double x = what_left(back_);
         const double taken = widest(row.answer, row.answer_style) + sign_room(row.trust);
+        const double beside = row.answer_below ? 0 : taken + gap;
         double baseline = top + first_baseline;
         for (const std::string& line : row.what) {
-            drawing_.text({x, baseline - 3.5, back_.right() - x - taken - gap, 4.7}, baseline, line, row.what_style);
+            drawing_.text({x, baseline - 3.5, back_.right() - x - beside, 4.7}, baseline, line, row.what_style);
             baseline += line_advance(row.what_style.points);
         }
-        paint_leader(row, top + first_baseline, back_.right() - taken - gap);
-        paint_answer(row, top, taken);
+        const double answer = row.answer_below ? baseline + 0.8 : top + first_baseline;
+        paint_leader(row, answer, back_.right() - taken - gap);
+        paint_answer(row, answer, taken);
     }
 
-    // From the end of the last line to the answer, which stands on the first.
+    // From what it is to the answer.
     void paint_leader(const BackRow& row, double baseline, double end) {
-        const double start =
-            what_left(back_) + text_width(row.what.empty() ? "" : row.what.front(), row.what_style) + gap;
+        double start = what_left(back_);
+        if (!row.answer_below && !row.what.empty()) start += text_width(row.what.front(), row.what_style) + gap;
         constexpr double step = 1.9;
         for (double x = end - 0.3; x > start; x -= step) drawing_.dot(x, baseline - 0.25, 0.17, inks::text);
     }
 
-    void paint_answer(const BackRow& row, double top, double taken) {
+    void paint_answer(const BackRow& row, double first, double taken) {
         const Ink ink = row.trust == HandleTrust::fire_alarm ? inks::fire : inks::text;
-        double baseline = top + first_baseline;
+        double baseline = first;
         const double middle = baseline - cap_height(row.answer_style.points) / 2;
         const double x = back_.right() - taken;
         if (row.trust == HandleTrust::claimed) draw_claimed(drawing_, x, middle - sign_height / 2);

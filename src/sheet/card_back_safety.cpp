@@ -128,6 +128,12 @@ double draw_all_off(const BackContent& back, Column& column) {
     return column.y();
 }
 
+double draw_proof(Drawing& drawing, const BackContent& back, double top) {
+    const std::string& words = back.said.off_is_not_dead;
+    const TypeStyle style = fitting(words, {10.5, true}, back.width(), {10.5, 10, 9.5, 9, 8});
+    return drawing.paragraph({back.left(), top, back.width(), 10}, words, style) + 0.6;
+}
+
 double draw_not_traced(Drawing& drawing, const BackContent& back, double top) {
     constexpr double hatching = 8, indent = 10;
     drawing.hatching({back.left(), top - 0.4, hatching, 3.2});
@@ -138,12 +144,14 @@ double draw_not_traced(Drawing& drawing, const BackContent& back, double top) {
 
 }  // namespace
 
-double draw_back_head(Drawing& drawing, const BackContent& back, std::size_t card, std::size_t cards) {
+double draw_back_head(Drawing& drawing, const BackContent& back, std::size_t card, std::size_t cards, bool notes) {
     std::string date = dated(back.network.survey(), back.words);
     if (cards > 1)
         date += "   " + back.words.say({tr("card {0:.0f} of {1:.0f}"),
                                         {static_cast<double>(card + 1), static_cast<double>(cards)}});
-    const HeadWords head{back.words(tr("By room")), back.words(tr("which handle to throw")),
+    constexpr double least_for_title = 120;  // of a narrower card the table's head says it
+    const HeadWords head{back.words(tr("By room")),
+                         back.trim.width < least_for_title ? "" : back.words(tr("which handle to throw")),
                          back.network.survey().heading.title.value_or(""), date};
     const Frame room{back.left(), back.trim.y + 6, back.width(), 0};
     double y = draw_head(drawing, room, head, 24) + 1.2;
@@ -152,6 +160,7 @@ double draw_back_head(Drawing& drawing, const BackContent& back, std::size_t car
         y = draw_signal(drawing, {back.left(), y, back.width(), 0}, back.words(tr("WARNING")), inks::warning,
                         back.said.off_title, back.said.off_reasons) +
             1.4;
+    if (!notes) return y + 0.4;
     if (!back.said.not_traced.empty()) y = draw_not_traced(drawing, back, y);
     if (back.said.claimed.empty()) return y + 0.4;
     draw_claimed(drawing, back.left(), y - 0.3);
@@ -182,17 +191,16 @@ double draw_safety(Drawing& drawing, const BackContent& back, double top) {
         below.note(back.said.receptacles, step_text);
         bottom = below.y() + 0.6;
     }
-    const TypeStyle style = fitting(back.said.off_is_not_dead, {10.5, true}, back.width(), {10.5, 10, 9.5, 9, 8});
-    return drawing.paragraph({back.left(), bottom + 0.8, back.width(), 10}, back.said.off_is_not_dead, style) + 0.6;
+    return draw_proof(drawing, back, bottom + 0.8);
 }
 
-double draw_see_first_card(Drawing& drawing, const BackContent& back, double top) {
-    const std::string words =
-        back.words(tr("If it trips, everything off, and what must stay on: card 1. On any heat, smell, smoke, buzz, "
-                      "flicker, shock or water: do not reset."));
+double draw_see_first_card(Drawing& drawing, const BackContent& back, std::optional<std::size_t> tag_card, double top) {
+    std::string words = back.words(tr("If it trips, and everything off: card 1."));
+    if (tag_card)
+        words += " " + back.words.say({tr("What must stay on: card {0:.0f}."), {static_cast<double>(*tag_card + 1)}});
+    words += " " + back.words(tr("On any heat, smell, smoke, buzz, flicker, shock or water: do not reset."));
     const double y = drawing.paragraph({back.left(), top, back.width(), 20}, words, {9}) + 1.2;
-    const TypeStyle style = fitting(back.said.off_is_not_dead, {10.5, true}, back.width(), {10.5, 10, 9.5, 9, 8});
-    return drawing.paragraph({back.left(), y, back.width(), 10}, back.said.off_is_not_dead, style) + 0.6;
+    return draw_proof(drawing, back, y);
 }
 
 }  // namespace doorcard

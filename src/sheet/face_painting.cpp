@@ -54,7 +54,8 @@ void FacePainting::paint_number(int side, const FaceCell& cell) {
                   ink_of(face_.entry(cell.entry)));
     if (!sign_below(side, cell)) return;
     const double x = left ? columns_.left : columns_.right;
-    paint_sign(face_.entry(cell.entry), left ? x : x - sign_box(face_.entry(cell.entry)), baseline + 0.5, left);
+    paint_sign(face_.entry(cell.entry), left ? x : x - sign_box(face_.entry(cell.entry)),
+               baseline + (cell.height > 10.5 ? 0.9 : 0.5), left);
 }
 
 bool FacePainting::sign_below(int side, const FaceCell& cell) const {

@@ -49,12 +49,12 @@ FcConfig* own_fonts() {
     throw std::runtime_error("the fonts DejaVu Sans are not installed (package fonts-dejavu)");
 }
 
-// Fonts opened once in a thread and never changed, and the widths of the texts measured with them: a cache, not a
-// state.
+// Fonts opened once in a thread and never changed, and the lines set and measured with them: a cache, not a state.
 struct TypeCase {
     OwnedMap map;
     OwnedContext context;
-    mutable std::unordered_map<std::string, double> widths;  // by style and text
+    mutable std::unordered_map<std::string, double> widths;        // by style and text
+    mutable std::unordered_map<std::string, OwnedLayout> layouts;  // likewise
 
     TypeCase() : map(pango_cairo_font_map_new_for_font_type(CAIRO_FONT_TYPE_FT)) {
         FcConfig* config = own_fonts();
@@ -108,8 +108,8 @@ std::size_t fitting_part(const std::string& word, const TypeStyle& style, double
 
 std::string shortened(std::string text, const TypeStyle& style, double width) {
     while (!text.empty() && text_width(text + "…", style) > width) {
-        do text.pop_back();
-        while (!text.empty() && (static_cast<unsigned char>(text.back()) & 0xc0) == 0x80);
+        while (text.size() > 1 && (static_cast<unsigned char>(text.back()) & 0xc0) == 0x80) text.pop_back();
+        text.pop_back();  // the byte that its character begins with
     }
     while (!text.empty() && (text.back() == ' ' || text.back() == ',')) text.pop_back();
     return text + "…";
@@ -119,7 +119,9 @@ std::string shortened(std::string text, const TypeStyle& style, double width) {
 
 void LayoutFreed::operator()(_PangoLayout* layout) const { g_object_unref(layout); }
 
-OwnedLayout shaped(const std::string& text, const TypeStyle& style) {
+namespace {
+
+OwnedLayout newly_shaped(const std::string& text, const TypeStyle& style) {
     OwnedLayout layout(pango_layout_new(context()));
     const OwnedFont font(pango_font_description_from_string("DejaVu Sans"));
     pango_font_description_set_absolute_size(font.get(), style.points * PANGO_SCALE);
@@ -133,13 +135,25 @@ OwnedLayout shaped(const std::string& text, const TypeStyle& style) {
     return layout;
 }
 
+}  // namespace
+
+// Lines are kept as long as a screen asks for them again and again.
+OwnedLayout shaped(const std::string& text, const TypeStyle& style) {
+    constexpr std::size_t most_kept = 4'000;
+    auto& layouts = type_case().layouts;
+    if (layouts.size() >= most_kept) layouts.clear();
+    OwnedLayout& kept = layouts[measured_key(text, style)];
+    if (!kept) kept = newly_shaped(text, style);
+    return OwnedLayout(static_cast<PangoLayout*>(g_object_ref(kept.get())));
+}
+
 double text_width(const std::string& text, const TypeStyle& style) {
     constexpr std::size_t most_kept = 20'000;
     auto& widths = type_case().widths;
     std::string key = measured_key(text, style);
     if (const auto found = widths.find(key); found != widths.end()) return found->second;
     PangoRectangle logical;
-    pango_layout_get_extents(shaped(text, style).get(), nullptr, &logical);
+    pango_layout_get_extents(newly_shaped(text, style).get(), nullptr, &logical);
     if (widths.size() >= most_kept) widths.clear();
     return widths.emplace(std::move(key), mm(logical.width)).first->second;
 }

@@ -23,7 +23,7 @@ TEST_CASE("face: a row's load is that of the panel schedule") {
     for (const char* name : {"alder-row", "kiln-yard"}) {
         const Survey survey = example_survey(name);
         const Assessed all = example::assessed(survey);
-        const auto schedules = panel_schedules(network_of(survey), all.assessment, *built_in_book("NEC-2023"));
+        const auto schedules = schedules_of(network_of(survey), all.assessment, *built_in_book("NEC-2023"));
         std::size_t compared = 0;
         for (const PanelSchedule& schedule : schedules) {
             const FaceFacts facts = face_facts(all, schedule.panel);

@@ -142,3 +142,23 @@ TEST_CASE("commands: it names the schemas, and they are there") {
         CHECK(fs::exists(std::string(DOORCARD_SOURCE) + "/" + schema));
     }
 }
+
+TEST_CASE("commands: the man page has a section for each, with the options that --help names, and no others") {
+    const std::string page =
+        std::regex_replace(file_text(DOORCARD_SOURCE "/docs/man/doorcard.1"), std::regex(R"(\\-)"), "-");
+    const auto part = [&](const std::string& heading) {
+        const auto begin = page.find(heading);
+        return begin == std::string::npos ? "" : page.substr(begin, page.find("\n.S", begin + 1) - begin);
+    };
+    std::set<std::string> named = options_in(part("\n.SH OPTIONS")), offered;
+    for (const std::string& name : commands()) {
+        CAPTURE(name);
+        const std::string own = part("\n.SS \"doorcard " + name + " ");
+        CHECK_FALSE(own.empty());
+        for (const std::string& option : options_in(help(name) + help("")))
+            CHECK_MESSAGE((options_in(own).contains(option) || named.contains(option)), option);
+        offered.merge(options_in(help(name) + help("")));
+        for (const std::string& option : options_in(own)) CHECK_MESSAGE(offered.contains(option), option);
+    }
+    for (const std::string& option : options_in(page)) CHECK_MESSAGE(offered.contains(option), option);
+}

@@ -355,7 +355,7 @@ TEST_CASE("card back: more cards before smaller type") {
             if (text.text.starts_with("receptacle, wall")) CHECK(text.style.points == 9.5);
     std::set<std::string> seen;
     for (const std::string& line : table_of(sheet)) CHECK(seen.insert(line).second);  // each on one card
-    CHECK(says(sheet, "card 1"));
+    CHECK(says(sheet, "everything off: card 1."));
 }
 
 TEST_CASE("card back: RESET is pressed where ground guards are, once") {

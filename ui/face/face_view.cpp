@@ -8,10 +8,13 @@
 #include <cmath>
 
 #include "desk/face_gestures.hpp"
+#include "desk/pasted_list.hpp"
+#include "desk/plan.hpp"
 #include "desk/screen_inks.hpp"
 #include "desk/typed_breaker.hpp"
 #include "sheet/paint.hpp"
 #include "ui/accessible.hpp"
+#include "ui/clipboard.hpp"
 #include "ui/text.hpp"
 
 namespace doorcard {
@@ -19,6 +22,17 @@ namespace {
 
 constexpr double points_per_mm = 72 / 25.4;
 constexpr int drag_begins = 6;  // pixels
+
+std::vector<Position> positions_in(const BreakerPlace& place) {
+    std::vector<Position> positions;
+    for (std::size_t i = 0; i < place.spaces.size(); ++i)
+        positions.push_back({place.spaces[i], i < place.halves.size() ? place.halves[i] : ' '});
+    return positions;
+}
+
+bool is_walking(int key) {
+    return key == WXK_UP || key == WXK_DOWN || key == WXK_LEFT || key == WXK_RIGHT || key == WXK_HOME || key == WXK_END;
+}
 
 }  // namespace
 
@@ -28,6 +42,12 @@ FaceView::FaceView(wxWindow* parent, Seat& seat) : Painted(parent, seat.looks())
     name_for_readers(editor_, seat.say(tr("Breaker: rating, then what it feeds")));
     editor_->Bind(wxEVT_KEY_DOWN, &FaceView::on_editor_key, this);
     editor_->Bind(wxEVT_TEXT_ENTER, [this](wxCommandEvent&) { finish_edit(true); });
+    editor_->Bind(wxEVT_TEXT_PASTE, [this](wxClipboardTextEvent& event) {
+        const std::string text = clipboard_text();
+        if (!looks_like_list(text)) return event.Skip();
+        finish_edit(false);
+        paste_list(text);
+    });
     editor_->Bind(wxEVT_KILL_FOCUS, [this](wxFocusEvent& event) {
         event.Skip();
         CallAfter([this] {
@@ -72,11 +92,28 @@ void FaceView::lay_out() {
     look.least_row = 28 / mm * looks().scale();
     look.selected = seat_.desk().spot.row;
     look.selected_has_focus = HasFocus() || editor_->HasFocus();
+    look.state = seat_.words().say(standing_of(seat_.desk()));
+    look.planned = planned_marks();
     look.drop_target = target_;
+    if (target_ && pressed_) look.dragged = {*pressed_};
     picture_ = face_picture(*facts_, look, seat_.words());
     SetVirtualSize(-1, static_cast<int>(std::ceil(picture_.page.paper.height * mm)));
     place_editor();
     Refresh();
+}
+
+std::vector<PlannedMark> FaceView::planned_marks() const {
+    std::vector<PlannedMark> marks;
+    if (seat_.desk().notes.plan.changes.empty()) return marks;
+    for (const auto& [id, planned] : planned_by_breaker(seat_.desk().survey, seat_.desk().notes.plan)) {
+        if (planned.from.panel != seat_.desk().spot.panel) continue;
+        PlannedMark mark{positions_in(planned.from), positions_in(planned.to), std::nullopt, {}};
+        if (planned.amps) mark.amps = planned.amps->value;
+        for (const Message& word : planned.words)
+            mark.words += (mark.words.empty() ? "" : ", ") + seat_.words().say(word);
+        marks.push_back(std::move(mark));
+    }
+    return marks;
 }
 
 void FaceView::draw(cairo_t* cairo) {
@@ -123,6 +160,7 @@ bool FaceView::walk(int key) {
     const Survey& survey = seat_.desk().survey;
     const std::string& panel = seat_.desk().spot.panel;
     const Position at = row_or_first();
+    if (!is_walking(key)) return false;
     if (!seat_.desk().spot.row) return choose(at), true;
     switch (key) {
         case WXK_UP:
@@ -143,6 +181,7 @@ bool FaceView::walk(int key) {
 
 void FaceView::on_key(wxKeyEvent& event) {
     const int key = event.GetKeyCode();
+    if (event.ControlDown() && key == 'V') return paste_list(clipboard_text());
     if (picture_.places.empty() || event.ControlDown() || event.AltDown()) return event.Skip();
     if (walk(key)) return;
     if (key == WXK_RETURN || key == WXK_NUMPAD_ENTER || key == WXK_F2) return edit_row();
@@ -155,6 +194,18 @@ void FaceView::on_char(wxKeyEvent& event) {
     if (picture_.places.empty() || event.ControlDown() || event.AltDown() || typed < ' ' || typed == WXK_DELETE)
         return event.Skip();
     edit_row(utf8(wxString(typed)));
+}
+
+void FaceView::paste_list(const std::string& text) {
+    auto pasted = pasted_list(seat_.desk().survey, seat_.desk().spot.panel, text);
+    if (!pasted) return seat_.act(Action{Refuse{std::move(pasted.error())}});
+    const std::size_t before = seat_.desk().edits;
+    const auto rows = static_cast<double>(pasted->rows), refused = static_cast<double>(pasted->refused.size());
+    seat_.act(Action{Apply{std::move(pasted->edit)}});
+    if (seat_.desk().edits == before) return;
+    seat_.act(Action{Tell{pasted->refused.empty() ? Said::Kind::done : Said::Kind::refused,
+                          {tr("{0:.0f} rows put in, {1:.0f} not understood"), {rows, refused}},
+                          std::move(pasted->refused)}});
 }
 
 void FaceView::edit_row(const std::string& begun) {

@@ -17,12 +17,15 @@ public:
     void look();
     /// Opens the row's words for typing; with `begun` they are replaced by it.
     void edit_row(const std::string& begun = {});
+    /// A list from the clipboard becomes rows of the panel.
+    void paste_list(const std::string&);
     bool is_editing() const { return editing_.has_value(); }
 
 private:
     void draw(cairo_t*) override;
     void lay_out();
     void show_row();
+    std::vector<PlannedMark> planned_marks() const;
     const FaceRowPlace* place_of(Position) const;
     Position row_or_first() const;
 

@@ -4,6 +4,7 @@
 
 #include "desk/typed_outlets.hpp"
 #include "ui/accessible.hpp"
+#include "ui/clipboard.hpp"
 #include "ui/grid_view.hpp"
 #include "ui/pages/pages.hpp"
 #include "ui/text.hpp"
@@ -46,7 +47,12 @@ private:
         seat_.act(typed_outlets(seat_.desk().survey, seat_.desk().spot.panel, typed));
         if (seat_.desk().edits != before) line_->Clear();
     }
-    void on_paste(wxClipboardTextEvent& event) { event.Skip(); }
+    // Several lines are done at once; one is put into the line as usual.
+    void on_paste(wxClipboardTextEvent& event) {
+        const std::string text = clipboard_text();
+        if (text.find('\n') == std::string::npos) return event.Skip();
+        seat_.act(typed_outlets(seat_.desk().survey, seat_.desk().spot.panel, text));
+    }
 
     Seat& seat_;
     wxTextCtrl* line_ = nullptr;
