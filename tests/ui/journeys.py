@@ -30,9 +30,15 @@ class Journey:
         print(f"   {window.seconds_to_start:.2f} s from start to usable window")
         return window
 
+    def picture_of_failure(self):
+        subprocess.run(["import", "-window", "root", str(self.folder / "failed.png")], env=self.screen.around)
+        for window in self.windows:
+            print("        " + "\n        ".join(window.errors.read_text(errors="replace").splitlines()[-20:]))
+
     def close(self):
         for window in self.windows:
-            window.kill()
+            if window.process.poll() is None:
+                window.kill()
         self.screen.close()
 
     def doorcard(self, *arguments):
@@ -44,10 +50,27 @@ class Journey:
     def findings(self, survey):
         return json.loads(self.doorcard("check", "--json", survey))["findings"]
 
+    def text_of_pdf(self, path):
+        return subprocess.check_output(["pdftotext", "-layout", str(path), "-"], text=True)
+
     def example(self):
         copy = self.folder / "alder-row.survey.toml"
         shutil.copy(example, copy)
         return copy
+
+
+def in_list(window):
+    """The rows of the panel as its plain list has them, by space."""
+    window.keys("ctrl+l")
+    rows = {row[0]: row for row in window.rows_of("Panel as a list")}
+    window.keys("ctrl+l")
+    until("the face is back", lambda: window.find("panel", "") and not window.find("table", "Panel as a list"))
+    return rows
+
+
+def go_to_face(window):
+    window.keys("F2")
+    window.wait_for_focus("Panel face")
 
 
 def begin(window):
@@ -58,16 +81,288 @@ def begin(window):
 
 
 def new_survey(journey):
-    """A new survey of 12 circuits by keyboard alone, its card as PDF."""
+    """A new survey of 12 circuits is typed in by keyboard alone, its card saved as PDF."""
     window = journey.start()
     begin(window)
-    window.enter("20 Kitchen?", "30/2 Dryer", "15t Hall|Bath", "20 gf", "20 arc", "s", "-")
-    window.keys("ctrl+l")
-    for row in window.rows_of("Panel as a list"): print(row)
-    window.picture("list")
+    window.enter("20 Kitchen?", "30/2 Dryer", "15t Hall|Bath", "20 gf", "20 arc Bedrooms", "s", "-", "20 Fridge",
+                 "15 Stair lights", "40/2 Range", "20 Dishwasher", "20 Disposer", "30/2 Water heater")
+    window.keys("Home", "Down", "Down", "Down", "Down")  # 1, 3, 7a, 7b, 9: words alone name what is there
+    window.enter("Laundry")
+    seen = in_list(window)
+    expected = {"1": ("Kitchen", "20 A"), "3+5": ("Dryer", "30 A, 2 poles"), "7a": ("Hall", "15 A"),
+                "7b": ("Bath", "15 A"), "9": ("Laundry", "20 A, leg A, ground guard"), "11": ("Bedrooms", "arc guard"),
+                "13": ("Spare", ""), "15": ("Space", ""), "17": ("Fridge", "20 A"), "19": ("Stair lights", "15 A"),
+                "21+23": ("Range", "40 A, 2 poles"), "2": ("Dishwasher", "20 A"), "4": ("Disposer", "20 A"),
+                "6+8": ("Water heater", "30 A, 2 poles"), "10": ("Not seen", "")}
+    for space, (what, device) in expected.items():
+        row = seen.get(space, [])
+        sure(f"{space} is {what}, {device}: {row}", row and row[1].startswith(what) and device in row[2])
+    window.keys("F3")
+    window.tab_to("Title")
+    window.enter("Nine steps down")
+    survey = journey.folder / "nine-steps.survey.toml"
+    window.keys("ctrl+s")
+    window.answer_file_dialog(survey)
+    window.wait_for_words("all in the file")
+    window.keys("F9")
+    window.tab_to("Save as...")
+    window.keys("Return")
+    card = journey.folder / "card.pdf"
+    window.answer_file_dialog(card)
+    window.wait_for_words("card.pdf")
+    window.quit()
+    sure("the file holds 12 circuits", survey.read_text().count("\n[[circuit]]") == 12)
+    sure("of which check knows no danger",
+         not [one for one in journey.findings(survey) if one["severity"] in ("danger", "warning")])
+    printed = journey.text_of_pdf(card)
+    for words in ("Nine steps down", "Kitchen", "Dryer", "Hall", "Bath", "Laundry", "Bedrooms", "Spare", "Fridge",
+                  "Stair lights", "Range", "Dishwasher", "Disposer", "Water heater", "0 of 12"):
+        sure(f"the card says '{words}':\n{printed}", words in printed)
 
 
-journeys = [new_survey]
+def danger_mended(journey):
+    """The example is opened, its danger found and mended, the finding is gone; undo brings it back."""
+    survey = journey.example()
+    window = journey.start(survey)
+    danger = "SHOP 1 and SHOP 5 share neutral N5 on leg A"
+
+    def stands():
+        return [row for row in window.rows_of("Findings") if any(cell.startswith(danger) for cell in row)]
+    sure("the danger stands in the findings", stands())
+    window.keys("F7")
+    window.wait_for_focus("Findings")
+    lines = [row[1] for row in window.rows_of("Findings")]
+    window.keys(*["Down"] * [line.startswith(danger) for line in lines].index(True), "Return")
+    window.wait_for_focus("Neutral")
+    window.choose("Neutral", "its own, shared with nobody")
+    until("the danger has gone from the findings", lambda: not stands())
+    window.wait_for_words("not yet in the file")
+    sure("before it is saved the file is as it was", survey.read_bytes() == example.read_bytes())
+    window.keys("ctrl+s")
+    window.wait_for_words("all in the file")
+    sure("check finds no such danger in what was saved",
+         "neutral-same-leg" not in [one["rule"] for one in journey.findings(survey)])
+    window.keys("ctrl+z")
+    until("undo brings the danger back", stands)
+    window.keys("ctrl+s")
+    window.wait_for_words("all in the file")
+    sure("and saved again the file is what it was", survey.read_bytes() == example.read_bytes())
+    window.keys("Escape")
+    window.wait_for_focus("SHOP")
+    window.quit()
+
+
+def killed(journey):
+    """Killed in the middle of editing: what was typed is offered at the next start, taken, and nothing is lost."""
+    survey = journey.example()
+    window = journey.start(survey)
+    go_to_face(window)
+    window.keys("Home")
+    window.enter("Disposer at the sink")
+    window.keys("Home", "Down")
+    window.enter("15 Porch lights")
+    time.sleep(1)  # what may be lost is the last second
+    window.type("20 Half a wo")
+    window.kill()
+    sure("the file is as it was", survey.read_bytes() == example.read_bytes())
+    window = journey.start(survey)
+    window.wait_for_words("were kept")
+    sure("nothing is merged in silence", "Porch lights" not in str(in_list(window)))
+    window.click("push button", "Show them")
+    seen = str(until("what was kept is shown", lambda: "Porch lights" in str(in_list(window)) and in_list(window)))
+    sure("all of it", "Disposer at the sink" in seen and "Half a wo" not in seen)
+    window.keys("ctrl+s")
+    window.wait_for_words("all in the file")
+    window.quit()
+    saved = survey.read_text()
+    sure("and saved", "Porch lights" in saved and "Disposer at the sink" in saved)
+    sure("with nothing left beside the file", sorted(one.name for one in journey.folder.glob(".alder*")) == [])
+
+
+def killed_without_a_file(journey):
+    """Killed before a survey was ever saved: the next start offers it."""
+    window = journey.start()
+    begin(window)
+    window.enter("20 Kitchen?", "30/2 Dryer")
+    time.sleep(1)  # what may be lost is the last second
+    window.kill()
+    window = journey.start()
+    window.click("push button", "Kept, never saved")
+    window.wait_for("panel", "Panel face")
+    seen = str(in_list(window))
+    sure("both rows are there", "Kitchen" in seen and "Dryer" in seen)
+    window.keys("ctrl+s")
+    survey = journey.folder / "kept.survey.toml"
+    window.answer_file_dialog(survey)
+    window.wait_for_words("all in the file")
+    window.quit()
+    sure("and saved", "Kitchen" in survey.read_text() and "Dryer" in survey.read_text())
+    window = journey.start()
+    sure("it is not offered again", not window.find("push button", "Kept, never saved"))
+    window.quit()
+
+
+def pasted_onto_the_face(journey):
+    """An old list out of a spreadsheet, pasted onto the face, becomes rows; a line that cannot be is said."""
+    window = journey.start()
+    begin(window)
+    window.enter("20 Freezer, leave on")
+    journey.screen.put_on_clipboard("Ckt\tServes\tAmps\n1\tAttic\t15\n2,4\tRange\t50/2\n3\tHall lights\t15\n"
+                                    "4-Feb\tDryer\t30/2\n6\tSpare\t20\n")
+    window.keys("ctrl+v")
+    seen = until("the list becomes rows", lambda: "Hall lights" in str(in_list(window)) and in_list(window))
+    sure("Range is a two-pole breaker", seen["2+4"][1].startswith("Range") and "50 A, 2 poles" in seen["2+4"][2])
+    sure("Hall lights are only claimed", "claimed" in seen["3"][1])
+    sure("6 is a spare", seen["6"][1] == "Spare")
+    sure("what was there is not written over", seen["1"][1].startswith("Freezer"))
+    sure("what was not understood is said", window.shows("4-Feb"))
+    window.keys("ctrl+z")
+    until("undo takes the whole list out", lambda: "Hall lights" not in str(in_list(window)))
+    window.keys("ctrl+shift+z", "ctrl+s")
+    survey = journey.folder / "pasted.survey.toml"
+    window.answer_file_dialog(survey)
+    window.wait_for_words("all in the file")
+    window.quit()
+    sure("and saved", 'old_label = "Hall lights"' in survey.read_text())
+
+
+def pasted_readings(journey):
+    """Readings out of a spreadsheet, pasted into the grid, become readings."""
+    survey = journey.example()
+    before = survey.read_text().count("[[reading]]")
+    window = journey.start(survey)
+    journey.screen.put_on_clipboard("9\t14.25\n14\t7.5\n")
+    window.keys("F5")
+    window.wait_for_focus("Readings")
+    window.keys("ctrl+v")
+    window.wait_for_words("not yet in the file")
+    window.keys("ctrl+s")
+    window.wait_for_words("all in the file")
+    saved = survey.read_text()
+    sure("two more readings", saved.count("[[reading]]") == before + 2)
+    for reading in ('of = "breaker:MAIN:9"', "amps = 14.25", 'of = "breaker:MAIN:14"', "amps = 7.5"):
+        sure(f"{reading} is in the file", reading in saved)
+    window.quit()
+
+
+def changed_outside(journey):
+    """The file is changed by somebody else: noticed, never overwritten; theirs taken, or mine kept."""
+    survey = journey.example()
+    theirs = survey.read_text().replace('revision = "2"', 'revision = "7"')
+    window = journey.start(survey)
+    go_to_face(window)
+    window.keys("Home")
+    window.enter("Disposer at the sink")
+    window.wait_for_words("not yet in the file")
+    survey.write_text(theirs)
+    written = time.monotonic()
+    window.wait_for_words("Somebody else has changed this file")
+    print(f"   {time.monotonic() - written:.1f} s until it is noticed")
+    window.keys("ctrl+s")
+    window.wait_for("push button", "Keep mine")
+    sure("their file stays", survey.read_text() == theirs)
+    window.click("push button", "Take theirs")
+    until("theirs is shown", lambda: "Disposer" not in in_list(window)["1"][1])
+    window.keys("ctrl+z")
+    until("undo brings mine back", lambda: "Disposer" in in_list(window)["1"][1])
+    window.keys("ctrl+shift+z")
+    window.wait_for_words("all in the file")
+    sure("their file is as they left it", survey.read_text() == theirs)
+    window.quit()
+
+    window = journey.start(survey)
+    go_to_face(window)
+    window.keys("Home")
+    window.enter("Disposer at the sink")
+    survey.write_text(theirs.replace('revision = "7"', 'revision = "8"'))
+    window.click("push button", "Keep mine")
+    window.wait_for_words("not yet in the file")
+    sure("their file stays until I save", 'revision = "8"' in survey.read_text())
+    window.keys("ctrl+s")
+    window.wait_for_words("all in the file")
+    window.quit()
+    sure("mine is in the file", "Disposer" in survey.read_text() and 'revision = "7"' in survey.read_text())
+
+
+def read_aloud(journey):
+    """The panel and the fields are read as a screen reader reads them."""
+    window = journey.start(example.absolute())
+    seen = in_list(window)
+    spaces = [position for one in seen for position in one.rstrip("ab").split("+")]
+    sure(f"every space once: {spaces}", sorted(map(int, spaces)) == list(range(1, 25)))
+    for space, column, words in (("1", 1, "Dishwasher"), ("6+8", 1, "Dryer"), ("6+8", 2, "30 A, 2 poles"),
+                                 ("5", 4, "3.3 A"), ("21", 1, "Not traced: treat as live"), ("23", 1, "Spare"),
+                                 ("20", 1, "Space"), ("9", 3, "15.9"), ("2", 1, "only claimed")):
+        sure(f"{space}: '{words}' is read, of {seen[space]}", words in seen[space][column])
+    window.keys("Home")
+    window.wait_for_focus("1")
+    sure(f"the chosen row says itself: {window.focus_name()}", "Dishwasher" in window.focus_name())
+    window.keys("Down")
+    window.wait_for_focus("3")
+    window.keys("F3")
+    for role, name in (("combo box", "Who works"), ("text", "Surveyed by"), ("text", "Title"),
+                       ("text", "What is wrong, in the caller's words"), ("combo box", "Dead front")):
+        sure(f"{role} '{name}' is on Arrival", window.find(role, name))
+    for page in ("F3", "F4", "F5", "F9"):
+        window.keys(page)
+        for one in list(window.all_shown()):
+            role = one.get_role_name()
+            if role in ("text", "combo box", "push button", "toggle button", "table"):
+                sure(f"a {role} after {page} has no name", one.get_name())
+    window.quit()
+
+
+def in_spanish(journey):
+    """Menus, pages and findings are Spanish where the user is."""
+    english = journey.start(example.absolute())
+    words = english.menus()
+    english.quit()
+    window = journey.start(example.absolute(), LC_ALL="es_US.UTF-8")
+    menus = window.menus()
+    left = set(words) & set(menus)
+    sure(f"menus left in English: {left}", not left)
+    left = {one for menu in words.values() for one in menu} & {one for menu in menus.values() for one in menu}
+    sure(f"commands left in English: {left}", left <= {"", "English", "Español"})
+    tabs = [one.get_name() for one in window.all_shown() if one.get_role_name() == "page tab"]
+    sure(f"pages left in English: {tabs}", not set(tabs) & {"Arrival", "Rooms", "Measure", "Card"})
+    sure("findings are Spanish", "neutro" in str(window.rows_of(next(iter(tables(window))))))
+    window.quit()
+
+
+def tables(window):
+    return [one.get_name() for one in window.all_shown() if one.get_role_name() == "table"]
+
+
+def in_every_look(journey):
+    """Larger, by night, in high contrast: each looks otherwise, and all of it comes back."""
+    window = journey.start(example.absolute())
+    go_to_face(window)
+    window.keys("Home", "F3")
+    looks = {"day": window.picture("day")}
+
+    def light(name):
+        mean = ["convert", looks[name], "-colorspace", "gray", "-format", "%[fx:mean]", "info:"]
+        return float(subprocess.check_output(mean, text=True))
+
+    for name, keys in (("larger", ["ctrl+plus"]), ("smaller", ["ctrl+minus", "ctrl+minus"]), ("usual", ["ctrl+0"]),
+                       ("night", ["alt+v", "n"]), ("contrast", ["alt+v", "h"]), ("day again", ["alt+v", "d"])):
+        before = signature(list(looks.values())[-1])
+        window.keys(*keys)
+        until(f"{name} looks otherwise", lambda: signature(window.picture(name)) != before)
+        looks[name] = window.picture(name)
+    sure("night is dark", light("night") < 0.3 < 0.7 < light("day"))
+    sure("high contrast is neither", signature(looks["contrast"]) not in map(signature, (looks["day"], looks["night"])))
+    window.quit()
+    window = journey.start(example.absolute(), GDK_SCALE="2")
+    window.quit()
+
+
+def signature(picture):
+    return subprocess.check_output(["identify", "-format", "%#", str(picture)])
+
+
+journeys = [new_survey, pasted_onto_the_face, pasted_readings, danger_mended, killed, killed_without_a_file,
+            changed_outside, read_aloud, in_spanish, in_every_look]
 
 
 def gone_through(programs, journey):
@@ -75,6 +370,9 @@ def gone_through(programs, journey):
     began = time.monotonic()
     try:
         journey(here)
+    except Exception:
+        here.picture_of_failure()
+        raise
     finally:
         here.close()
     print(f"ok      {journey.__doc__} {time.monotonic() - began:.1f} s")

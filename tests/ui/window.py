@@ -46,7 +46,7 @@ def sure(what, holds):
 class Screen:
     """An X server, a window manager and the surroundings of a user who starts for the first time."""
 
-    def __init__(self, folder, size="1440x1000"):
+    def __init__(self, folder, size="1600x1200"):
         self.folder = pathlib.Path(folder)
         shutil.rmtree(self.folder, ignore_errors=True)
         self.folder.mkdir(parents=True)
@@ -148,8 +148,11 @@ class Window:
         until(f"'{text}' can be read", lambda: self.shows(text), seconds)
 
     def _on_focus(self, event, *_):
-        if event.detail1 and event.source.get_process_id() == self.process.pid:
-            self.focused = event.source
+        try:
+            if event.detail1 and event.source.get_process_id() == self.process.pid:
+                self.focused = event.source
+        except GLib.Error:  # its program has gone
+            pass
 
     def focus(self):
         """What is typed into now, as a screen reader has been told."""
@@ -171,13 +174,27 @@ class Window:
     def text_of(control):
         return Atspi.Text.get_text(control, 0, Atspi.Text.get_character_count(control))
 
+    def table(self, name):
+        return until(f"table '{name}' is shown", lambda: self.find("table", name) or self.find("tree table", name))
+
     def rows_of(self, name):
         """The cells of a table, row by row, as a screen reader reads them."""
-        table = until(f"table '{name}' is shown",
-                      lambda: self.find("table", name) or self.find("tree table", name)).get_table_iface()
-        def cell(row, column):
-            return table.get_accessible_at(row, column).get_name()
-        return [[cell(r, c) for c in range(table.get_n_columns())] for r in range(table.get_n_rows())]
+        table = self.table(name)
+
+        def cells():
+            return [[Atspi.Table.get_accessible_at(table, row, column).get_name()
+                     for column in range(Atspi.Table.get_n_columns(table))]
+                    for row in range(Atspi.Table.get_n_rows(table))]
+        return until(f"table '{name}' can be read", cells)
+
+    @staticmethod
+    def items_of(choice):
+        menu = choice.get_child_at_index(0)
+        return [menu.get_child_at_index(i).get_name() for i in range(menu.get_child_count())]
+
+    @staticmethod
+    def chosen_of(choice):
+        return Atspi.Selection.get_selected_child(choice, 0).get_name()
 
     def menus(self):
         bar = next(one for one in self.all_shown(self.frame()) if one.get_role_name() == "menu bar")
@@ -189,9 +206,9 @@ class Window:
         """The window as it looks once it has come to rest."""
         path = self.screen.folder / (name + ".png")
         def taken():
-            number = subprocess.check_output(["xdotool", "search", "--onlyvisible", "--pid", str(self.process.pid),
-                                              "--name", "doorcard"], env=self.screen.around, text=True).split()[0]
-            subprocess.run(["import", "-quality", "1", "-window", number, path], check=True, env=self.screen.around)
+            area = Atspi.Component.get_extents(self.frame(), Atspi.CoordType.SCREEN)
+            subprocess.run(["import", "-window", "root", "-crop", f"{area.width}x{area.height}+{area.x}+{area.y}",
+                            "+repage", path], check=True, env=self.screen.around)
             return subprocess.check_output(["identify", "-format", "%#", path])
         before = taken()
         def rests():
@@ -227,9 +244,18 @@ class Window:
             until("Tab moves on", self.focus, 5)
         raise Failed(f"Tab does not lead to '{name}', last to '{self.focus_name()}'")
 
+    def choose(self, name, item):
+        """With the arrow keys, in the choice that has the focus."""
+        choice = self.wait_for("combo box", name)
+        items = self.items_of(choice)
+        sure(f"{name} offers {item}, not only {items}", item in items)
+        way = items.index(item) - items.index(self.chosen_of(choice))
+        self.keys(*["Down" if way > 0 else "Up"] * abs(way))
+        until(f"{name} is {item}", lambda: self.chosen_of(choice) == item)
+
     def click(self, role, name):
         control = self.wait_for(role, name)
-        area = until("it has its place", lambda: control.get_component_iface().get_extents(Atspi.CoordType.SCREEN))
+        area = until("it has its place", lambda: Atspi.Component.get_extents(control, Atspi.CoordType.SCREEN))
         self._input("mousemove", str(area.x + area.width // 2), str(area.y + area.height // 2), "click", "1")
 
     def answer_file_dialog(self, path):
@@ -242,12 +268,17 @@ class Window:
 
     def kill(self):
         self.process.send_signal(signal.SIGKILL)
+        self._gone()
+
+    def _gone(self):
         self.process.wait()
+        self._listener.deregister("object:state-changed:focused")
 
     def quit(self):
         """As a person does, and it has to end well."""
         self.keys("ctrl+q")
         until("it closes", lambda: self.process.poll() is not None)
+        self._gone()
         sure(f"it ended with status {self.process.returncode}", self.process.returncode == 0)
 
     def complaints(self):
