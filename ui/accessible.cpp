@@ -58,6 +58,19 @@ void take_style(wxWindow* window, const char* style) {
     gtk_style_context_remove_class(gtk_widget_get_style_context(window->GetHandle()), style);
 }
 
+void pad_rows(wxWindow* list, int pixels) {
+    GtkWidget* tree = inner(list);
+    if (!GTK_IS_TREE_VIEW(tree)) return;
+    GList* columns = gtk_tree_view_get_columns(GTK_TREE_VIEW(tree));
+    for (GList* column = columns; column; column = column->next) {
+        GList* cells = gtk_cell_layout_get_cells(GTK_CELL_LAYOUT(column->data));
+        for (GList* cell = cells; cell; cell = cell->next)
+            gtk_cell_renderer_set_padding(GTK_CELL_RENDERER(cell->data), 4, pixels);
+        g_list_free(cells);
+    }
+    g_list_free(columns);
+}
+
 void let_wrap(wxWindow* label) {
     GtkLabel* text = GTK_LABEL(label->GetHandle());
     gtk_label_set_line_wrap(text, TRUE);

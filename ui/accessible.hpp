@@ -13,6 +13,9 @@ void name_for_readers(wxWindow*, const std::string& name, const std::string& des
 void give_style(wxWindow*, const char* style);
 void take_style(wxWindow*, const char* style);
 
+/// Rows of a list as high as a finger asks: blank above and below their words, pixels.
+void pad_rows(wxWindow* list, int pixels);
+
 /// Lets a label break its lines where its width ends; the height that it takes at a width.
 void let_wrap(wxWindow* label);
 int wrapped_height(wxWindow* label, int width);

@@ -60,6 +60,7 @@ void Errands::work() {
 void Errands::carry_out(const Effect& effect) {
     if (const auto* journal = std::get_if<KeepJournal>(&effect)) keep(*journal);
     if (const auto* journal = std::get_if<DropJournal>(&effect)) drop(*journal);
+    if (const auto* notes = std::get_if<KeepNotes>(&effect)) note(*notes);
     if (const auto* wanted = std::get_if<SaveFile>(&effect)) save(*wanted);
 }
 
@@ -78,6 +79,15 @@ void Errands::drop(const DropJournal& journal) {
     try {
         drop_journal(named(journal.path));
     } catch (const std::system_error&) {  // a journal that stays says what the file says: it is not offered
+    }
+}
+
+void Errands::note(const KeepNotes& wanted) {
+    try {
+        if (wanted.path.empty()) std::filesystem::create_directories(std::filesystem::path(unnamed_).parent_path());
+        keep_side_notes(named(wanted.path), wanted.notes);
+    } catch (const std::system_error& error) {
+        back_(SaveFailed{{tr("The plan is not kept: {0}"), {error.what()}}});
     }
 }
 

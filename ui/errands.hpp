@@ -28,6 +28,7 @@ private:
     void keep(const KeepJournal&);
     void drop(const DropJournal&);
     void save(const SaveFile&);
+    void note(const KeepNotes&);
     const std::string& named(const std::string& path) const { return path.empty() ? unnamed_ : path; }
 
     std::string unnamed_;

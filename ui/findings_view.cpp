@@ -24,40 +24,21 @@ namespace {
 
 constexpr std::size_t most_shown = 400;
 
-/// The signal word on its colour, as text that a screen reader reads.
-class SignalCell final : public wxDataViewCustomRenderer {
+/// Rows whose signal word stands on its colour; as plain text, so that a screen reader reads it.
+class SignalRows final : public wxDataViewListStore {
 public:
-    explicit SignalCell(Seat& seat) : wxDataViewCustomRenderer("string", wxDATAVIEW_CELL_INERT), seat_(seat) {}
-    bool SetValue(const wxVariant& value) override {
-        word_ = value.GetString();
-        return true;
-    }
-    bool GetValue(wxVariant& value) const override {
-        value = word_;
-        return true;
-    }
-    wxSize GetSize() const override { return {seat_.looks().pixels(96), seat_.looks().pixels(24)}; }
-    bool Render(wxRect cell, wxDC* dc, int) override {
-        const SignalColours signal = look();
-        const wxRect box(cell.x, cell.y + (cell.height - seat_.looks().pixels(22)) / 2, seat_.looks().pixels(92),
-                         seat_.looks().pixels(22));
-        dc->SetPen(*wxTRANSPARENT_PEN);
-        dc->SetBrush(wxBrush(signal.ground));
-        dc->DrawRectangle(box);
-        dc->SetTextForeground(signal.ink);
-        dc->SetFont(wxFont(wxFontInfo(wxSize(0, seat_.looks().pixels(13))).Bold().FaceName("DejaVu Sans")));
-        dc->DrawLabel(word_, box, wxALIGN_CENTRE);
+    explicit SignalRows(const std::vector<const Finding*>& shown) : shown_(shown) {}
+    bool GetAttrByRow(unsigned row, unsigned column, wxDataViewItemAttr& look) const override {
+        if (column != 0 || row >= shown_.size()) return false;
+        const SignalColours signal = signal_colours(shown_[row]->severity);
+        look.SetBackgroundColour(signal.ground);
+        look.SetColour(signal.ink);
+        look.SetBold(true);
         return true;
     }
 
 private:
-    SignalColours look() const {
-        for (const Severity one : {Severity::danger, Severity::warning, Severity::caution})
-            if (utf8(word_) == signal_word(one, seat_.words())) return signal_colours(one);
-        return signal_colours(Severity::notice);
-    }
-    Seat& seat_;
-    wxString word_;
+    const std::vector<const Finding*>& shown_;
 };
 
 }  // namespace
@@ -93,7 +74,10 @@ void FindingsView::add_head() {
 void FindingsView::add_list() {
     list_ = new wxDataViewListCtrl(this, wxID_ANY, wxDefaultPosition, wxDefaultSize,
                                    wxDV_SINGLE | wxDV_NO_HEADER | wxBORDER_NONE);
-    list_->AppendColumn(new wxDataViewColumn("", new SignalCell(seat_), 0, seat_.looks().pixels(104)));
+    wxObjectDataPtr<SignalRows> rows(new SignalRows(shown_));
+    list_->AssociateModel(rows.get());
+    list_->AppendTextColumn(wide(seat_.say(tr("signal"))), wxDATAVIEW_CELL_INERT, seat_.looks().pixels(104),
+                            wxALIGN_CENTRE);
     list_->AppendTextColumn(wide(seat_.say(tr("what"))), wxDATAVIEW_CELL_INERT, seat_.looks().pixels(560));
     list_->AppendTextColumn(wide(seat_.say(tr("figure"))), wxDATAVIEW_CELL_INERT, seat_.looks().pixels(90));
     list_->Bind(wxEVT_SIZE, [this](wxSizeEvent& event) {
@@ -101,7 +85,7 @@ void FindingsView::add_list() {
         const int others = seat_.looks().pixels(104) + seat_.looks().pixels(100);
         list_->GetColumn(1)->SetWidth(std::max(seat_.looks().pixels(200), event.GetSize().x - others - 8));
     });
-    list_->SetRowHeight(seat_.looks().pixels(36));
+    pad_rows(list_, seat_.looks().pixels(9));
     name_for_readers(list_, seat_.say(tr("Findings")));
     list_->Bind(wxEVT_DATAVIEW_SELECTION_CHANGED, [this](wxDataViewEvent&) { show_detail(); });
     list_->Bind(wxEVT_DATAVIEW_ITEM_ACTIVATED, [this](wxDataViewEvent&) { go(); });

@@ -39,8 +39,13 @@ void FormView::show(const std::vector<FormGroup>& groups, const std::string& fie
     });
     shown_ = groups;
     if (const std::string shape = shape_of(groups); shape != shape_ || is_folded_away) {
+        const auto focused = std::ranges::find_if(rows_, [](const Row& row) { return row.control->HasFocus(); });
+        const FormField kept = focused == rows_.end() ? FormField{} : focused->field;
         shape_ = shape;
         rebuild(groups);
+        for (const Row& row : rows_)
+            if (!kept.key.empty() && row.field.key == kept.key && row.field.address == kept.address)
+                row.control->SetFocus();
     }
     std::size_t at = 0;
     for (const FormGroup& group : groups) {

@@ -127,7 +127,26 @@ MenuList survey_menu(Seat& seat) {
             {add_command(seat, tr("Add a &panel, fed by the chosen breaker"),
                          [](const Desk& desk) { return panel_added(desk.survey, chosen_breaker(desk)); }),
              add_command(seat, tr("Add a s&ource"), [](const Desk& desk) { return source_added(desk.survey); }),
-             add_command(seat, tr("Add a &dwelling"), [](const Desk& desk) { return dwelling_added(desk.survey); })}};
+             add_command(seat, tr("Add a &dwelling"), [](const Desk& desk) { return dwelling_added(desk.survey); }),
+             line(),
+             {seat.say(tr("As found is &locked: what changes a handle is planned")),
+              "Ctrl+Shift+L",
+              [&seat] { seat.act(Action{LockAsFound{!seat.desk().notes.plan.as_found_locked}}); },
+              [&seat] { return seat.desk().is_open; },
+              [&seat] { return seat.desk().notes.plan.as_found_locked; },
+              {}},
+             {seat.say(tr("What is planned is d&one")),
+              "",
+              [&seat] { seat.act(Action{CarryOutPlan{}}); },
+              [&seat] { return !seat.desk().notes.plan.changes.empty(); },
+              {},
+              {}},
+             {seat.say(tr("&Forget what is planned")),
+              "",
+              [&seat] { seat.act(Action{DropPlan{}}); },
+              [&seat] { return !seat.desk().notes.plan.changes.empty(); },
+              {},
+              {}}}};
 }
 
 MenuCommand theme_command(Seat& seat, FrameActs& acts, const char* label, Theme theme) {

@@ -129,7 +129,9 @@ void GridView::on_typed(wxGridEvent& event) {
         if (seat_.words().say(one.label) == typed) typed = one.value;
     // The grid is still busy with its cell: the desk is told once it is done.
     CallAfter([this, row, column, typed] {
-        seat_.act(cell_typed(seat_.desk().survey, grid_, row, column, typed, seat_.words()));
+        auto taken = taken_ ? taken_(grid_, row, grid_.columns[column].key, typed) : std::nullopt;
+        seat_.act(taken ? *std::move(taken)
+                        : cell_typed(seat_.desk().survey, grid_, row, column, typed, seat_.words()));
         look();
     });
 }

@@ -22,6 +22,11 @@ public:
     /// The offers of a cell's text, if it has some (typical appliances by their name): shown as it is typed.
     void set_offers(std::function<std::vector<std::string>(const std::string& column, const std::string& typed)>);
 
+    /// What a text means that is one of the offers; nullopt: it is typed like any other.
+    using Taken = std::function<std::optional<Outcome<Edit>>(const Grid&, std::size_t row, const std::string& column,
+                                                             const std::string& typed)>;
+    void set_taken(Taken taken) { taken_ = std::move(taken); }
+
 private:
     void fit_rows(int wanted);
     void make_columns();
@@ -37,6 +42,7 @@ private:
     Look look_;
     Grid grid_;
     std::function<std::vector<std::string>(const std::string&, const std::string&)> offers_;
+    Taken taken_;
 };
 
 }  // namespace doorcard

@@ -23,7 +23,6 @@ HeadView::HeadView(wxWindow* parent, Seat& seat) : wxPanel(parent), seat_(seat) 
     row->Add(feeds_, wxSizerFlags(1).Expand());
     row->Add(names, wxSizerFlags().CentreVertical().Border(wxALL, 8));
     SetSizer(row);
-    SetMinSize({-1, seat.looks().pixels(58)});
 }
 
 void HeadView::look() {

@@ -58,15 +58,18 @@ void NoticeStrip::look() {
     text_->set(offer_.text);
     const bool is_refusal = seat_.desk().said && seat_.desk().said->kind == Said::Kind::refused;
     is_refusal ? give_style(text_, "refusal") : take_style(text_, "refusal");
-    first_->SetLabel(wide(offer_.first));
-    second_->SetLabel(wide(offer_.second));
-    first_->Show(!offer_.first.empty());
-    second_->Show(!offer_.second.empty());
-    if (IsShown() != !offer_.text.empty()) {
-        Show(!offer_.text.empty());
+    const auto offer = [](wxButton* button, const std::string& label) {
+        button->Show(!label.empty());
+        if (!label.empty()) button->SetLabel(wide(label));
+    };
+    offer(first_, offer_.first);
+    offer(second_, offer_.second);
+    const bool is_there = !offer_.text.empty();
+    if (IsShown() != is_there) {
+        Show(is_there);
         GetParent()->Layout();
     }
-    Layout();
+    if (is_there) Layout();
 }
 
 }  // namespace doorcard

@@ -57,7 +57,13 @@ Action opened_from(const std::string& path) {
     const Heading& heading = read->survey.heading;
     auto book = rules_of(path, heading.rules.value_or("NEC-2023"), heading.local_rules.value_or(""));
     if (!book) return NotOpened{path, std::move(book.error())};
-    return Opened{path, bytes, std::move(read->survey), *std::move(book), left_journal(path, bytes)};
+    auto notes = kept_side_notes(path);  // a broken one is set aside when the next is written
+    return Opened{path,
+                  bytes,
+                  std::move(read->survey),
+                  *std::move(book),
+                  left_journal(path, bytes),
+                  notes ? *std::move(notes) : SideNotes{}};
 }
 
 std::string unnamed_path(const std::string& state_folder, long process) {

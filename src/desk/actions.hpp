@@ -19,6 +19,7 @@ struct Opened {
     Survey survey;
     std::shared_ptr<const RuleBook> book;
     std::optional<Journal> left;
+    SideNotes notes{};
 };
 /// It could not be: nothing is shown but what is wrong.
 struct NotOpened {
@@ -34,6 +35,13 @@ struct Refuse {
 };
 struct Undo {};
 struct Redo {};
+/// What was found is locked: what would change a handle is planned from now on. Or it is open again.
+struct LockAsFound {
+    bool locked = true;
+};
+/// All that is planned is done, as one step; or none of it is wanted any more.
+struct CarryOutPlan {};
+struct DropPlan {};
 struct ShowPanel {
     std::string id;
 };
@@ -87,8 +95,8 @@ struct LeftFound {
 };
 struct Hush {};  ///< what was said is taken away
 
-using Action = std::variant<BeginNew, Opened, NotOpened, Apply, Refuse, Undo, Redo, ShowPanel, ChooseRow, ShowPage,
-                            OpenSlip, GoTo, GoBack, Save, SaveAs, Saved, SaveFailed, FileChanged, TakeTheirs, KeepMine,
-                            TakeJournal, DropLeft, RulesRead, Tell, LeftFound, Hush>;
+using Action = std::variant<BeginNew, Opened, NotOpened, Apply, Refuse, Undo, Redo, LockAsFound, CarryOutPlan, DropPlan,
+                            ShowPanel, ChooseRow, ShowPage, OpenSlip, GoTo, GoBack, Save, SaveAs, Saved, SaveFailed,
+                            FileChanged, TakeTheirs, KeepMine, TakeJournal, DropLeft, RulesRead, Tell, LeftFound, Hush>;
 
 }  // namespace doorcard

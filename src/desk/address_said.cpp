@@ -5,19 +5,34 @@
 #include <cctype>
 #include <optional>
 
+#include "base/folded.hpp"
 #include "desk/grid.hpp"
+#include "desk/typed_words.hpp"
 
 namespace doorcard {
 namespace {
 
-std::string_view trimmed(std::string_view text) {
-    const std::size_t first = text.find_first_not_of(" \t"), last = text.find_last_not_of(" \t");
-    return first == std::string_view::npos ? std::string_view{} : text.substr(first, last - first + 1);
+std::string upper(std::string_view text) {
+    std::string letters(text);
+    for (char& c : letters) c = static_cast<char>(std::toupper(static_cast<unsigned char>(c)));
+    return letters;
 }
 
 bool are_legs(std::string_view text) {
     if (text == "N") return true;
     return !text.empty() && text.size() <= 3 && std::ranges::all_of(text, [](char c) { return c >= 'A' && c <= 'C'; });
+}
+
+/// The only id of a table that is this one but for upper and lower case; empty where there is none or several.
+template <class T>
+std::string id_like(const Table<T>& things, const std::string& said) {
+    std::string id;
+    for (const T& thing : things) {
+        if (folded(thing.id) != said) continue;
+        if (!id.empty()) return {};
+        id = thing.id;
+    }
+    return id;
 }
 
 /// "5", "2+4", "13a": a breaker of the panel by its spaces.
@@ -30,6 +45,17 @@ const Breaker* breaker_said(const Survey& survey, std::string_view panel, std::s
             if (name_of(one) == spaces) return &breaker;
     }
     return nullptr;
+}
+
+/// A thing whose id is this one but for upper and lower case.
+std::optional<std::string> thing_like(const Survey& survey, const std::string& said) {
+    const std::pair<std::string_view, std::string> ids[] = {
+        {"panel:", id_like(survey.panels, said)},     {"outlet:", id_like(survey.outlets, said)},
+        {"circuit:", id_like(survey.circuits, said)}, {"load:", id_like(survey.loads, said)},
+        {"source:", id_like(survey.sources, said)},   {"breaker:", id_like(survey.breakers, said)}};
+    for (const auto& [kind, id] : ids)
+        if (!id.empty()) return std::string(kind) + id;
+    return std::nullopt;
 }
 
 std::optional<std::string> thing_said(const Survey& survey, std::string_view panel, std::string_view said) {
@@ -47,7 +73,7 @@ std::optional<std::string> thing_said(const Survey& survey, std::string_view pan
     if (blank != std::string_view::npos && survey.panels.contains(said.substr(0, blank)))
         if (const Breaker* breaker = breaker_said(survey, said.substr(0, blank), trimmed(said.substr(blank))))
             return "breaker:" + breaker->id;
-    return std::nullopt;
+    return thing_like(survey, folded(said));
 }
 
 }  // namespace
@@ -57,10 +83,13 @@ std::optional<std::string> address_said(const Survey& survey, std::string_view p
     if (parse_address(said)) return std::string(said);
     if (auto thing = thing_said(survey, panel, said)) return thing;
     const std::size_t blank = said.rfind(' ');
-    if (blank == std::string_view::npos || !are_legs(said.substr(blank + 1))) return std::nullopt;
-    auto thing = thing_said(survey, panel, trimmed(said.substr(0, blank)));
-    if (thing) *thing += "/" + std::string(said.substr(blank + 1));
-    return thing;
+    if (blank == std::string_view::npos) return std::nullopt;
+    const std::string legs = upper(said.substr(blank + 1));
+    if (!are_legs(legs)) return std::nullopt;
+    const auto thing = thing_said(survey, panel, trimmed(said.substr(0, blank)));
+    if (!thing || !parse_address(*thing + "/" + legs)) return std::nullopt;
+    const auto of = parse_address(*thing + "/" + legs);
+    return of->legs == legs ? std::optional(of->text()) : std::nullopt;
 }
 
 std::string said_of(const Survey& survey, std::string_view panel, const std::string& address) {

@@ -89,6 +89,7 @@ public:
         }
         if (lines->empty()) return refused("there is nothing below the heads of its columns", "copy its rows too");
         for (std::size_t i = 0; i < lines->size(); ++i) take((*lines)[i], row + i, i + (has_head_ ? 2 : 1));
+        if (complaints_.empty() && !kept_laws(after_)) name_lawless_row();
         if (!complaints_.empty()) return tl::unexpected(std::move(complaints_));
         return Edit{{tr("paste {0:.0f} rows"), {static_cast<double>(lines->size())}},
                     [edits = std::move(edits_)](Survey after) -> Outcome<Survey> {
@@ -147,10 +148,18 @@ private:
         if (!edit) return complain(number, edit.error());
         auto after = edited(after_, *edit);
         if (!after) return complain(number, after.error());
-        auto kept = kept_laws(*after);
-        if (!kept) return complain(number, kept.error());
         after_ = *std::move(after);
         edits_.push_back(*std::move(edit));
+        numbers_.push_back(number);
+    }
+
+    /// The laws are asked once for a whole block; where it breaks one, row by row.
+    void name_lawless_row() {
+        Survey so_far = survey_;
+        for (std::size_t i = 0; i < edits_.size(); ++i) {
+            so_far = *edited(so_far, edits_[i]);
+            if (const auto kept = kept_laws(so_far); !kept) return complain(numbers_[i], kept.error());
+        }
     }
 
     void complain(std::size_t number, const std::vector<Complaint>& complaints) {
@@ -165,6 +174,7 @@ private:
     std::string unknown_;
     bool has_head_ = false;
     std::vector<EntryEdit> edits_;
+    std::vector<std::size_t> numbers_;  ///< the row of each
     std::vector<Complaint> complaints_;
 };
 

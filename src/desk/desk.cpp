@@ -19,6 +19,13 @@ Message title_of(const Desk& desk) {
     return {tr("New survey"), {}};
 }
 
+Message standing_of(const Desk& desk) {
+    const auto planned = static_cast<double>(desk.notes.plan.changes.size());
+    if (!desk.notes.plan.as_found_locked) return {};
+    if (planned == 0) return {tr("as found, locked"), {}};
+    return {tr("as found, locked; {0:.0f} planned"), {planned}};
+}
+
 Message keeping_of(const Desk& desk) {
     if (desk.file.path.empty()) return {tr("all changes kept, no file yet"), {}};
     return {desk.is_changed ? tr("all changes kept, not yet in the file") : tr("all in the file"), {}};

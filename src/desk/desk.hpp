@@ -8,6 +8,7 @@
 #include "assess/directory.hpp"
 #include "assess/reassess.hpp"
 #include "file/journal.hpp"
+#include "file/side_notes.hpp"
 #include "survey/history.hpp"
 
 namespace doorcard {
@@ -51,6 +52,7 @@ struct Desk {
     Assessed assessed{{}, Homes(Survey{}), {}, 0};
     Spot spot;
     std::vector<Spot> came_from;  ///< where `GoBack` leads, the last first to go
+    SideNotes notes;  ///< what is planned, whether what was found is locked, and the snapshot before the first round
     std::optional<Said> said;
     std::optional<Journal> left;        ///< what a crash left of this file: offered, never merged in silence
     std::optional<std::string> theirs;  ///< the file's bytes since somebody else changed it
@@ -63,6 +65,8 @@ struct Desk {
 std::optional<std::size_t> shown_panel(const Desk&);
 /// The survey's title, else its file's name, else 'New survey'.
 Message title_of(const Desk&);
+/// 'as found, locked; 2 planned'; empty while the first entry goes on.
+Message standing_of(const Desk&);
 /// 'all in the file', 'all changes kept, not yet in the file', or that it has no file yet.
 Message keeping_of(const Desk&);
 

@@ -4,6 +4,7 @@
 #include <variant>
 #include <vector>
 
+#include "file/side_notes.hpp"
 #include "survey/survey.hpp"
 
 // What is to be done outside of the desk after an action; the window carries it out, and may come back with an action.
@@ -17,6 +18,11 @@ struct KeepJournal {
 };
 struct DropJournal {
     std::string path;
+};
+/// What is kept beside the survey, swapped in whole.
+struct KeepNotes {
+    std::string path;
+    SideNotes notes;
 };
 /// Comes back with Saved or SaveFailed.
 struct SaveFile {
@@ -35,7 +41,7 @@ struct Remember {
     std::string path;
 };
 
-using Effect = std::variant<KeepJournal, DropJournal, SaveFile, ReadRules, Remember>;
+using Effect = std::variant<KeepJournal, DropJournal, KeepNotes, SaveFile, ReadRules, Remember>;
 using Effects = std::vector<Effect>;
 
 }  // namespace doorcard

@@ -35,8 +35,9 @@ private:
         if (facts == canvas_.facts.neutrals.end()) return;
         const Message handles = handles_message(canvas_.facts, neutral.breakers);
         for (const int side : {0, 1}) {
-            FaceBracket bracket{side, runs_of(side, neutral), 0, {}, 0, facts->second.is_danger()};
+            FaceBracket bracket{side, runs_of(side, neutral), 0, {}, {}, 0, facts->second.is_danger()};
             bracket.words = neutral_words(facts->second, handles, canvas_.words);
+            bracket.short_words = short_neutral_words(facts->second, handles, canvas_.words);
             if (!bracket.runs.empty()) found_.push_back(std::move(bracket));
         }
     }
@@ -133,17 +134,23 @@ private:
         const double rule = canvas_.face.cells[one_.side][runs[one_.below].last].bottom();
         const bool is_last = one_.below + 1 == runs.size();
         const double y = is_last ? rule - end_pad / 2 : rule;
-        const double room = columns.number + columns.text_width() - 0.4;
-        TypeStyle style{label_points, one_.is_danger};
-        style.condensed = text_width(one_.words, style) > room;
-        style = fitting(one_.words, style, room, {label_points, 7.5, 7});
-        const std::string text = cut_to(one_.words, style, room);
+        const auto [text, style] = words_in(columns.number + columns.text_width() - 0.4);
         const double width = text_width(text, style), height = 2.5;
         const double x = is_left_ ? columns.left : columns.right - width;
         canvas_.drawing.fill({is_left_ ? x - 0.3 : x - 0.9, y - height / 2, width + 1.2, height}, inks::paper);
         canvas_.drawing.text({x - 0.1, y - height / 2 - 0.2, width + 0.2, height + 0.6},
                              y + cap_height(style.points) / 2, text, style, Align::left,
                              one_.is_danger ? inks::danger : inks::text);
+    }
+
+    // Narrower letters first, then fewer words; what is wrong is never cut off.
+    std::pair<std::string, TypeStyle> words_in(double room) const {
+        const TypeStyle wide{label_points, one_.is_danger}, narrow{7.5, one_.is_danger, false, true};
+        for (const std::string* words : {&one_.words, &one_.short_words})
+            for (const TypeStyle& style : {wide, narrow})
+                if (text_width(*words, style) <= room) return {*words, style};
+        const TypeStyle least = fitting(one_.short_words, narrow, room, {7, 6.5, 6});
+        return {cut_to(one_.short_words, least, room), least};
     }
 
     FaceCanvas& canvas_;

@@ -47,14 +47,16 @@ private:
             }
     }
 
-    // Where what is dragged would come: a frame with arrow heads into it from both ends.
+    // Where what is dragged would come: a frame, and an arrow head into it between number and words.
     void draw_target(Position position) {
         const auto frame = frame_of(position);
         if (!frame) return;
         drawing_.box(*frame, frame_line, std::nullopt, inks::accent);
-        const double y = frame->y + frame->height / 2;
-        drawing_.shape({{frame->x, y - 1.5}, {frame->x + 2.4, y}, {frame->x, y + 1.5}}, inks::accent);
-        drawing_.shape({{frame->right(), y - 1.5}, {frame->right() - 2.4, y}, {frame->right(), y + 1.5}}, inks::accent);
+        const bool left = is_left(position);
+        const FaceColumns& columns = canvas_.columns();
+        const double x = left ? columns.text_x(true) - 0.5 : columns.text_x(false) + columns.text_width() + 0.5;
+        const double y = frame->y + frame->height / 2, back = left ? -1.9 : 1.9;
+        drawing_.shape({{x + back, y - 1.2}, {x, y}, {x + back, y + 1.2}}, inks::accent);
     }
 
     // Its positions that hang together, dashed about words and handle; the words are the row's.

@@ -37,7 +37,7 @@ struct FaceBracket {
     int side = 0;
     std::vector<std::size_t> runs;  ///< that belong to it, from the top
     std::size_t lane = 0;           ///< 0: next to the numbers
-    std::string words;
+    std::string words, short_words;
     std::size_t below = 0;  ///< the run on whose lower edge the words stand
     bool is_danger = false;
     std::size_t first() const { return runs.front(); }

@@ -8,7 +8,7 @@
 namespace doorcard {
 namespace {
 
-constexpr double under_points = 8, for_hatching = 7;
+constexpr double under_points = 8, for_hatching = 7, longest_scale = 52;
 
 /// Between a row's rules and its words, mm.
 double air(double height) { return height > 9 ? 0.9 : 0.5; }
@@ -242,7 +242,9 @@ private:
     // --- the load
     void draw_load(double baseline, const Frame& room) {
         draw_figures(baseline);
-        draw_load_scale(drawing_, *load_, {room.x, room.y, room.width - canvas_.figures_width - 1.6, room.height});
+        draw_load_scale(
+            drawing_, *load_,
+            {room.x, room.y, std::min(room.width - canvas_.figures_width - 1.6, longest_scale), room.height});
     }
 
     // They stand at the right edge of the words.

@@ -46,12 +46,25 @@ Message handles_message(const FaceFacts& facts, const std::vector<std::size_t>& 
     return and_list(std::move(handles));
 }
 
-std::string neutral_words(const RowNeutral& neutral, const Message& handles, const Words& words) {
-    const Message amps =
-        neutral.amps ? Message{tr("neutral {0:.1f} A"), {neutral.amps->value}} : Message{tr("shared neutral"), {}};
+namespace {
+
+std::string with_warning(const RowNeutral& neutral, const Message& handles, const Message& amps, const Words& words) {
     if (neutral.is_on_one_leg) return words.say({tr("{0}: {1}, same leg"), {handles, amps}});
     if (neutral.is_over) return words.say({tr("{0}: {1}, past its wire"), {handles, amps}});
     return words.say({tr("{0}: {1}"), {handles, amps}});
+}
+
+}  // namespace
+
+std::string neutral_words(const RowNeutral& neutral, const Message& handles, const Words& words) {
+    const Message amps =
+        neutral.amps ? Message{tr("neutral {0:.1f} A"), {neutral.amps->value}} : Message{tr("shared neutral"), {}};
+    return with_warning(neutral, handles, amps, words);
+}
+
+std::string short_neutral_words(const RowNeutral& neutral, const Message& handles, const Words& words) {
+    const Message amps = neutral.amps ? Message{tr("{0:.1f} A"), {neutral.amps->value}} : Message{tr("neutral"), {}};
+    return with_warning(neutral, handles, amps, words);
 }
 
 std::string traced_words(const FaceFacts& facts, const Words& words) {

@@ -17,6 +17,8 @@ std::string load_words(const RowLoad&, const Words&);
 Message handles_message(const FaceFacts&, const std::vector<std::size_t>& breakers);
 /// "5 and 7: neutral 1.8 A", "9 and 13: neutral 25.8 A, same leg"
 std::string neutral_words(const RowNeutral&, const Message& handles, const Words&);
+/// "9 and 13: 25.8 A, same leg": where the whole has no room.
+std::string short_neutral_words(const RowNeutral&, const Message& handles, const Words&);
 /// "13 of 16 traced"
 std::string traced_words(const FaceFacts&, const Words&);
 /// "120/240 V, 1-phase, 3-wire, bus 200 A, cellar stair"

@@ -20,7 +20,7 @@ constexpr double upper = 8.4, lane_step = 9.4;         // the strokes of the two
 constexpr double box_height = 7.2, box_pad = 2.4;      // a panel
 constexpr double mark_width = 9.6, mark_height = 5.4;  // a breaker
 constexpr double lead = 3.2, between = 5;              // of stroke before and after a mark; between children
-constexpr double name_points = 9.5, caption_points = 7.5, widest_name = 42, target = 11.7;  // 44 px
+constexpr double name_points = 9.5, caption_points = 7.5, widest_name = 42, above = 0.4, target = 11.7;  // 44 px
 
 /// Draws from left to right, `x_` being where it is.
 class Line {
@@ -129,10 +129,11 @@ private:
 
     static std::string name_of_panel(const FeedStep& step) { return step.panel->title.value_or(step.panel->id); }
 
+    // Targets of 44 px, one above the other on the two lanes.
     void note(const Frame& frame, const std::string& id, bool is_panel, const Message& words) {
-        line_.places.push_back(
-            {{frame.x, frame.y - 1.5, frame.width, frame.height + 3}, id, is_panel, words_.say(words)});
-        lowest_ = std::max(lowest_, frame.bottom());
+        const double top = frame.y < upper ? above : above + target;
+        line_.places.push_back({{frame.x, top, frame.width, target}, id, is_panel, words_.say(words)});
+        lowest_ = std::max(lowest_, top + target);
     }
 
     // --- what else comes in, on the lower lane with an arrow up into its panel
@@ -210,7 +211,7 @@ private:
     const Words& words_;
     FeedLine line_;
     Drawing drawing_;
-    double x_ = edge, beside_to_ = 0, lowest_ = 0.4 + target;
+    double x_ = edge, beside_to_ = 0, lowest_ = above + target;
 };
 
 }  // namespace

@@ -66,5 +66,7 @@ struct FieldAtFault {
     std::string address, key;
 };
 FieldAtFault field_at_fault(const Finding&, const Survey&);
+/// Whether it is known what mends the findings of a rule.
+bool is_rule_mended(std::string_view rule);
 
 }  // namespace doorcard

@@ -164,10 +164,7 @@ Survey with_free_ids(const Survey& survey, Fitting fit) {
     list.circuits = Table<Circuit>(std::move(fit.circuits));
     list.loads = Table<Load>(std::move(fit.loads));
     list.readings = Table<Reading>(std::move(fit.readings));
-    rename_all(list, [&](std::uint32_t kinds, const std::string& id) -> std::optional<std::string> {
-        const auto renamed = circuits.find(id);
-        return (kinds & named_circuit) && renamed != circuits.end() ? renamed->second : id;
-    });
+    for (const auto& [id, other] : circuits) rename_all(list, named_circuit, id, other);
     return list;
 }
 

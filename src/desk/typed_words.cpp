@@ -51,12 +51,6 @@ char take_half(std::string_view& word) {
 
 }  // namespace
 
-std::string_view trimmed(std::string_view text) {
-    const auto first = text.find_first_not_of(" \t\r\n");
-    if (first == std::string_view::npos) return {};
-    return text.substr(first, text.find_last_not_of(" \t\r\n") - first + 1);
-}
-
 std::string_view first_word(std::string_view text) { return text.substr(0, text.find(' ')); }
 
 Outcome<std::string> plain_line(std::string_view typed) {

@@ -7,11 +7,11 @@
 
 #include "assess/directory.hpp"
 #include "base/outcome.hpp"
+#include "file/list_table.hpp"
 #include "survey/survey.hpp"
 
 namespace doorcard {
 
-std::string_view trimmed(std::string_view);
 std::string_view first_word(std::string_view);
 
 /// What was typed, fit to be kept: signs that cannot be printed are gone, every kind of blank is a blank, one at a

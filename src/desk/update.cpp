@@ -3,7 +3,10 @@
 
 #include <algorithm>
 
+#include "desk/as_planned.hpp"
+#include "desk/plan.hpp"
 #include "file/read_survey.hpp"
+#include "file/rewrite_survey.hpp"
 
 namespace doorcard {
 namespace {
@@ -30,6 +33,7 @@ private:
     void operator()(Opened action) {
         begin(action.path, std::move(action.text), std::move(action.survey), std::move(action.book));
         desk_.left = std::move(action.left);
+        desk_.notes = std::move(action.notes);
         effects_.push_back(Remember{std::move(action.path)});
     }
     void operator()(NotOpened action) {
@@ -40,8 +44,29 @@ private:
         Outcome<Survey> after = action.edit.apply(desk_.survey);
         if (!after) return (*this)(Refuse{std::move(after.error())});
         desk_.said.reset();
+        if (desk_.notes.plan.as_found_locked && !plan_instead(*after)) return;
+        if (desk_.notes.plan.as_found_locked && *after == desk_.survey) return;
+        keep_snapshot(*after);
         desk_.history.add(std::move(action.edit.name), desk_.survey);
         become(*std::move(after));
+    }
+    void operator()(LockAsFound action) {
+        desk_.notes.plan.as_found_locked = action.locked;
+        keep_notes();
+    }
+    void operator()(CarryOutPlan) {
+        auto edit = carry_out(desk_.survey, desk_.notes.plan);
+        if (!edit) return (*this)(Refuse{std::move(edit.error())});
+        auto after = edit->apply(desk_.survey);
+        if (!after) return (*this)(Refuse{std::move(after.error())});
+        desk_.notes.plan.changes.clear();
+        desk_.history.add(std::move(edit->name), desk_.survey);
+        become(*std::move(after));
+        keep_notes();
+    }
+    void operator()(DropPlan) {
+        desk_.notes.plan.changes.clear();
+        keep_notes();
     }
     void operator()(Refuse action) { desk_.said = Said{Said::Kind::refused, {}, std::move(action.complaints)}; }
     void operator()(Undo) {
@@ -97,6 +122,7 @@ private:
         if (action.path != desk_.file.path) effects_.push_back(DropJournal{desk_.file.path});
         desk_.file = {std::move(action.path), std::move(action.text), std::move(action.survey)};
         desk_.said = Said{Said::Kind::done, {tr("Saved as {0}"), {desk_.file.path}}, {}};
+        if (!desk_.notes.empty()) effects_.push_back(KeepNotes{desk_.file.path, desk_.notes});
         desk_.theirs.reset();
         effects_.push_back(DropJournal{desk_.file.path});
         effects_.push_back(Remember{desk_.file.path});
@@ -146,7 +172,9 @@ private:
         desk_.assessed = assess_all(desk_.survey, *desk_.book);
         ++desk_.edits;
     }
-    void operator()(Tell action) { desk_.said = Said{action.kind, std::move(action.what), std::move(action.complaints)}; }
+    void operator()(Tell action) {
+        desk_.said = Said{action.kind, std::move(action.what), std::move(action.complaints)};
+    }
     void operator()(LeftFound action) { desk_.left = std::move(action.left); }
     void operator()(Hush) { desk_.said.reset(); }
 
@@ -160,10 +188,41 @@ private:
         keep_spot();
     }
 
+    /// On a survey that is locked as found: what the edit would do to handles goes to the plan, and `after` keeps the
+    /// rest. False where it cannot be planned; then it was said.
+    bool plan_instead(Survey& after) {
+        HeldBack held = held_back(desk_.survey, std::move(after));
+        Plan plan = desk_.notes.plan;
+        for (const Planned& one : held.planned) {
+            auto more = with_change(desk_.survey, std::move(plan), one);
+            if (!more) return (*this)(Refuse{std::move(more.error())}), false;
+            plan = *std::move(more);
+        }
+        after = std::move(held.after);
+        if (held.planned.empty()) return true;
+        desk_.notes.plan = std::move(plan);
+        keep_notes();
+        return true;
+    }
+
+    /// The survey as it was before the first switching round is kept, whole, beside it.
+    void keep_snapshot(const Survey& after) {
+        if (desk_.notes.snapshot || !desk_.survey.rounds.empty() || after.rounds.empty()) return;
+        desk_.notes.snapshot = spliced(desk_.file.text, desk_.file.survey, desk_.survey);
+        keep_notes();
+    }
+
+    void keep_notes() {
+        ++desk_.edits;  // views are behind
+        effects_.push_back(KeepNotes{desk_.file.path, desk_.notes});
+    }
+
     /// Another survey on the same desk, with all that follows from it.
     void become(Survey after) {
         const bool other_rules = names_other_rules(desk_.survey, after);
         desk_.assessed = reassess(std::move(desk_.assessed), after, *desk_.book);
+        if (!desk_.notes.plan.changes.empty())
+            desk_.notes.plan = followed(std::move(desk_.notes.plan), desk_.survey, after);
         desk_.survey = std::move(after);
         ++desk_.edits;
         keep_spot();

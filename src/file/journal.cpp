@@ -1,14 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include "file/journal.hpp"
 
-#include <fcntl.h>
 #include <fmt/format.h>
-#include <sys/stat.h>
 #include <unistd.h>
 
 #include <cstdint>
 
-#include "base/write_whole.hpp"
+#include "file/beside.hpp"
 #include "file/read_text.hpp"
 
 namespace doorcard {
@@ -26,27 +24,12 @@ std::string head_of(std::uint64_t base, std::string_view text) {
     return fmt::format("doorcard journal 1 {:016x} {:016x} {}\n", base, fingerprint(text), text.size());
 }
 
-/// With the mode of the survey, which may be private.
-void make_like(const std::string& journal, const std::string& survey) {
-    struct stat status {};
-    if (::stat(survey.c_str(), &status) != 0) return;
-    const int made = ::open(journal.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC | O_NOFOLLOW, 0600);
-    if (made < 0) return;
-    ::fchmod(made, (status.st_mode & 07777) | S_IWUSR);
-    ::close(made);
-}
-
 }  // namespace
 
-std::string journal_file_of(const std::string& path) {
-    const std::string target = target_of(path);
-    return folder_of(target) + "/." + target.substr(target.rfind('/') + 1) + ".journal";
-}
+std::string journal_file_of(const std::string& path) { return file_beside(path, "journal"); }
 
 void write_journal(const std::string& path, std::string_view base, std::string_view text) {
-    const std::string journal = journal_file_of(path);
-    make_like(journal, path);
-    write_whole(journal, head_of(fingerprint(base), text).append(text));
+    write_beside(path, "journal", head_of(fingerprint(base), text).append(text));
 }
 
 std::optional<Journal> left_journal(const std::string& path, std::string_view file) {

@@ -120,6 +120,7 @@ private:
         const double top = draw_back_head(drawing, back_, number, cards.size(), has_rows || rows_.empty());
         double bottom = top;
         if (has_rows) bottom = draw_back_rows(drawing, back_, rows_, card.rows, top);
+        if (card.safety && !has_rows && !rows_.empty()) bottom = draw_rooms_follow(drawing, top);
         const double tag = back_.bottom() - (card.tag ? heights_.tag : 0);
         const double lower = tag - (card.safety ? heights_.safety : heights_.see_first);
         draw_hand_lines(drawing, {back_.left(), bottom + 3, back_.width(), lower - bottom - 4},
@@ -130,6 +131,11 @@ private:
             draw_see_first_card(drawing, back_, tag_card(cards), lower);
         if (card.tag) draw_back_tag(drawing, back_, tag);
         return page;
+    }
+
+    double draw_rooms_follow(Drawing& drawing, double top) const {
+        const Frame room{back_.left(), top + 1, back_.width(), 10};
+        return drawing.paragraph(room, words_(tr("The rooms begin on card 2.")), {10.5, true});
     }
 
     static std::optional<std::size_t> tag_card(const std::vector<BackCard>& cards) {

@@ -108,8 +108,8 @@ std::size_t fitting_part(const std::string& word, const TypeStyle& style, double
 
 std::string shortened(std::string text, const TypeStyle& style, double width) {
     while (!text.empty() && text_width(text + "…", style) > width) {
-        do text.pop_back();
-        while (!text.empty() && (static_cast<unsigned char>(text.back()) & 0xc0) == 0x80);
+        while (text.size() > 1 && (static_cast<unsigned char>(text.back()) & 0xc0) == 0x80) text.pop_back();
+        text.pop_back();  // the byte that its character begins with
     }
     while (!text.empty() && (text.back() == ' ' || text.back() == ',')) text.pop_back();
     return text + "…";

@@ -55,6 +55,17 @@ void read_names_of(const T& row, Tell tell) {
     each_name(row, reader);
 }
 
+/// Calls `visit(place, row)` for rows of a table that name something of that id, and for some that do not.
+template <class T, class Visit>
+void each_near_name(const Table<T>& table, std::string_view id, Visit visit) {
+    const auto marks_of = [](const T& row, std::vector<std::uint32_t>& marks) {
+        read_names_of(row, [&](std::uint32_t kinds, const char*, const std::string& named, bool) {
+            if (kinds != 0) marks.push_back(IdIndex::hash(named));
+        });
+    };
+    table.each_near(IdIndex::hash(id), marks_of, visit);
+}
+
 /// What the entries of a table may name, whatever stands in them.
 class NameableKinds {
 public:

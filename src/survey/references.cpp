@@ -125,35 +125,18 @@ bool may_name(const Table<T>&, std::uint32_t kinds) {
     return (NameableKinds::in<T>() & kinds) != 0;
 }
 
-/// Calls `tell(table, row, kinds, key, id, is_needed)` for every name in tables that name such things.
-template <class Tell>
-void read_names(const Survey& survey, std::uint32_t of_kinds, Tell tell) {
-    each_table([&](std::string_view table, auto member) {
-        if (!may_name(survey.*member, of_kinds)) return;
-        std::size_t at = 0;
-        for (const auto& row : survey.*member) {
-            read_names_of(row, [&](std::uint32_t kinds, const char* key, const std::string& id, bool is_needed) {
-                tell(table, at, kinds, key, id, is_needed);
-            });
-            ++at;
-        }
-    });
-}
-
 /// The rows that name it.
 template <class T>
 std::vector<std::size_t> rows_naming(const Table<T>& rows, std::uint32_t kinds, const std::string& id) {
     std::vector<std::size_t> found;
     if (!may_name(rows, kinds)) return found;
-    std::size_t at = 0;
-    for (const T& row : rows) {
+    each_near_name(rows, id, [&](std::size_t at, const T& row) {
         bool names_it = false;
         read_names_of(row, [&](std::uint32_t may_be, const char*, const std::string& named, bool) {
             names_it = names_it || ((may_be & kinds) && named == id);
         });
         if (names_it) found.push_back(at);
-        ++at;
-    }
+    });
     return found;
 }
 
@@ -175,25 +158,31 @@ bool is_there(const Survey& s, std::uint32_t kinds, const std::string& id) {
 
 std::vector<Reference> references_to(const Survey& survey, std::uint32_t kinds, const std::string& id) {
     std::vector<Reference> found;
-    read_names(survey, kinds,
-               [&](std::string_view table, std::size_t row, std::uint32_t may_be, const char* key,
-                   const std::string& named, bool is_needed) {
-                   if ((may_be & kinds) && named == id)
-                       found.push_back({std::string(table), row, key, may_be, named, is_needed});
-               });
+    each_table([&](std::string_view table, auto member) {
+        for (const std::size_t at : rows_naming(survey.*member, kinds, id))
+            read_names_of((survey.*member)[at],
+                          [&](std::uint32_t may_be, const char* key, const std::string& named, bool is_needed) {
+                              if ((may_be & kinds) && named == id)
+                                  found.push_back({std::string(table), at, key, may_be, named, is_needed});
+                          });
+    });
     return found;
 }
 
 std::vector<Reference> dangling_references(const Survey& survey) {
     std::vector<Reference> found;
     const auto neutrals = neutrals_of(survey);
-    read_names(survey, named_anything,
-               [&](std::string_view table, std::size_t row, std::uint32_t kinds, const char* key, const std::string& id,
-                   bool is_needed) {
-                   const bool there =
-                       kinds == 0 || (kinds == named_neutral ? neutrals.contains(id) : is_there(survey, kinds, id));
-                   if (!there) found.push_back({std::string(table), row, key, kinds, id, is_needed});
-               });
+    each_table([&](std::string_view table, auto member) {
+        std::size_t at = 0;
+        for (const auto& row : survey.*member) {
+            read_names_of(row, [&](std::uint32_t kinds, const char* key, const std::string& id, bool is_needed) {
+                const bool there =
+                    kinds == 0 || (kinds == named_neutral ? neutrals.contains(id) : is_there(survey, kinds, id));
+                if (!there) found.push_back({std::string(table), at, key, kinds, id, is_needed});
+            });
+            ++at;
+        }
+    });
     return found;
 }
 

@@ -3,8 +3,10 @@
 #include <algorithm>
 #include <compare>
 #include <cstddef>
+#include <cstdint>
 #include <iterator>
 #include <memory>
+#include <mutex>
 #include <utility>
 #include <vector>
 
@@ -14,7 +16,21 @@ namespace doorcard {
 /// own and all others in common. Never empty blocks; the first of each is counted, so that a row is found by its place.
 template <class T>
 class RowBlocks {
-    using Block = std::vector<T>;
+    /// Some rows, and marks of what stands in them, looked for once.
+    struct Block {
+        explicit Block(std::vector<T> given) : rows(std::move(given)) {}
+        template <class MarksOf>
+        bool has(std::uint32_t mark, MarksOf marks_of) const {
+            std::call_once(looked, [&] {
+                for (const T& row : rows) marks_of(row, marks);
+                std::ranges::sort(marks);
+            });
+            return std::ranges::binary_search(marks, mark);
+        }
+        std::vector<T> rows;
+        mutable std::once_flag looked;
+        mutable std::vector<std::uint32_t> marks;
+    };
     static constexpr std::size_t most = 32;  // rows in a block
 
 public:
@@ -54,7 +70,7 @@ public:
         void find() {
             if (at_ >= rows_->size()) return;
             const std::size_t b = rows_->block_of(at_);
-            const Block& block = *rows_->blocks_[b];
+            const std::vector<T>& block = rows_->blocks_[b]->rows;
             row_ = block.data() + (at_ - rows_->first_[b]);
             block_end_ = block.data() + block.size();
         }
@@ -69,7 +85,7 @@ public:
         for (std::size_t at = 0; at < rows.size(); at += most) {
             const auto begin = rows.begin() + static_cast<std::ptrdiff_t>(at);
             const auto end = begin + static_cast<std::ptrdiff_t>(std::min(most, rows.size() - at));
-            append(Block(std::move_iterator(begin), std::move_iterator(end)));
+            append(std::vector<T>(std::move_iterator(begin), std::move_iterator(end)));
         }
     }
 
@@ -78,13 +94,13 @@ public:
     Iterator end() const { return {this, size()}; }
     const T& operator[](std::size_t at) const {
         const std::size_t b = block_of(at);
-        return (*blocks_[b])[at - first_[b]];
+        return blocks_[b]->rows[at - first_[b]];
     }
 
     RowBlocks with(std::size_t at, T row) const {
         RowBlocks rows = *this;
         const std::size_t b = block_of(at);
-        Block block = *blocks_[b];
+        std::vector<T> block = blocks_[b]->rows;
         block[at - first_[b]] = std::move(row);
         rows.blocks_[b] = std::make_shared<const Block>(std::move(block));
         return rows;
@@ -92,10 +108,10 @@ public:
 
     RowBlocks with_added(T row) const {
         RowBlocks rows = *this;
-        Block block;
-        if (!blocks_.empty() && blocks_.back()->size() < most) {
-            block.reserve(blocks_.back()->size() + 1);
-            block = *blocks_.back();
+        std::vector<T> block;
+        if (!blocks_.empty() && blocks_.back()->rows.size() < most) {
+            block.reserve(blocks_.back()->rows.size() + 1);
+            block = blocks_.back()->rows;
             rows.blocks_.pop_back();
             rows.first_.pop_back();
         }
@@ -108,7 +124,7 @@ public:
         RowBlocks rows = *this;
         const std::size_t b = block_of(at);
         const auto place = [b](auto& list) { return list.begin() + static_cast<std::ptrdiff_t>(b); };
-        Block block = *blocks_[b];
+        std::vector<T> block = blocks_[b]->rows;
         block.erase(block.begin() + static_cast<std::ptrdiff_t>(at - first_[b]));
         for (std::size_t i = b + 1; i < rows.first_.size(); ++i) --rows.first_[i];
         if (block.empty()) {
@@ -119,6 +135,17 @@ public:
         }
         const bool is_sparse = rows.size() * 2 < rows.blocks_.size() * most && rows.blocks_.size() > 1;
         return is_sparse ? RowBlocks(std::vector<T>(rows.begin(), rows.end())) : rows;
+    }
+
+    /// Calls `visit(place, row)` for every row of the blocks in which some row has that mark. `marks_of(row, marks)`
+    /// puts the marks of a row behind others: always the same ones.
+    template <class MarksOf, class Visit>
+    void each_near(std::uint32_t mark, MarksOf marks_of, Visit visit) const {
+        for (std::size_t b = 0; b < blocks_.size(); ++b) {
+            if (!blocks_[b]->has(mark, marks_of)) continue;
+            std::size_t at = first_[b];
+            for (const T& row : blocks_[b]->rows) visit(at++, row);
+        }
     }
 
     std::size_t shared_first(const RowBlocks& other) const {
@@ -136,7 +163,7 @@ public:
     bool operator==(const RowBlocks& other) const {
         if (first_ != other.first_) return size() == other.size() && std::equal(begin(), end(), other.begin());
         return std::equal(blocks_.begin(), blocks_.end(), other.blocks_.begin(),
-                          [](const auto& one, const auto& two) { return one == two || *one == *two; });
+                          [](const auto& one, const auto& two) { return one == two || one->rows == two->rows; });
     }
 
 private:
@@ -146,7 +173,7 @@ private:
         while (first_[b + 1] <= at) ++b;
         return b;
     }
-    void append(Block block) {
+    void append(std::vector<T> block) {
         first_.push_back(first_.back() + block.size());
         blocks_.push_back(std::make_shared<const Block>(std::move(block)));
     }

@@ -71,6 +71,12 @@ public:
         return Table(body_->rows.without(at), std::move(index));
     }
 
+    /// See RowBlocks.
+    template <class MarksOf, class Visit>
+    void each_near(std::uint32_t mark, MarksOf marks_of, Visit visit) const {
+        body_->rows.each_near(mark, marks_of, visit);
+    }
+
     /// How many rows at the beginning, and at the end, both lists share: they are alike, others may be.
     std::size_t shared_first(const Table& other) const { return body_->rows.shared_first(other.body_->rows); }
     std::size_t shared_last(const Table& other) const { return body_->rows.shared_last(other.body_->rows); }

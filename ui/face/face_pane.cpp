@@ -32,7 +32,7 @@ void FacePane::add_list() {
                                                    {tr("Load"), 90},  {tr("Neutral"), 150}, {tr("Found"), 240}};
     for (const auto& [name, width] : columns)
         list_->AppendTextColumn(wide(seat_.say(name)), wxDATAVIEW_CELL_INERT, seat_.looks().pixels(width));
-    list_->SetRowHeight(seat_.looks().pixels(36));
+    pad_rows(list_, seat_.looks().pixels(9));
     name_for_readers(list_, seat_.say(tr("Panel as a list")));
     list_->Bind(wxEVT_DATAVIEW_SELECTION_CHANGED, [this](wxDataViewEvent&) {
         const int row = list_->GetSelectedRow();

@@ -65,6 +65,13 @@ private:
         loads_->set_offers([this](const std::string& column, const std::string& typed) {
             return column == "title" ? offers_like(typed) : std::vector<std::string>{};
         });
+        loads_->set_taken([this](const Grid& grid, std::size_t row, const std::string& column,
+                                 const std::string& typed) -> std::optional<Outcome<Edit>> {
+            const auto known =
+                column == "title" ? appliance_called(*seat_.desk().book, typed, seat_.words()) : std::nullopt;
+            if (!known) return std::nullopt;
+            return appliance_chosen(seat_.desk().survey, grid, row, *known, seat_.words());
+        });
         grids_->AddPage(readings_, "");
         grids_->AddPage(loads_, "");
         GetSizer()->Add(grids_, wxSizerFlags(1).Expand());

@@ -150,7 +150,6 @@ private:
         std::uint32_t kinds;
         std::string_view id;
     };
-    static constexpr std::size_t few = 4;
 
     template <class T>
     static constexpr std::uint32_t kind_of() {
@@ -240,22 +239,18 @@ private:
         return std::ranges::all_of(neutrals_, [&](const std::string& id) { return circuit_names(id); });
     }
 
-    /// False, too, where more are lost than is quickly looked for.
     bool none_lost_is_named() const {
-        if (lost_.empty()) return true;
-        if (lost_.size() > few) return false;
-        std::uint32_t kinds = 0;
-        for (const Lost& lost : lost_) kinds |= lost.kinds;
         bool named = false;
-        each_table([&](std::string_view, auto member) {
-            using Row = std::decay_t<decltype((after_.*member)[0])>;
-            if (!(NameableKinds::in<Row>() & kinds)) return;
-            for (const Row& row : after_.*member)
-                read_names_of(row, [&](std::uint32_t may_be, const char*, const std::string& id, bool) {
-                    for (const Lost& lost : lost_)
+        for (const Lost& lost : lost_)
+            each_table([&](std::string_view, auto member) {
+                using Row = std::decay_t<decltype((after_.*member)[0])>;
+                if (!(NameableKinds::in<Row>() & lost.kinds)) return;
+                each_near_name(after_.*member, lost.id, [&](std::size_t, const Row& row) {
+                    read_names_of(row, [&](std::uint32_t may_be, const char*, const std::string& id, bool) {
                         named = named || ((may_be & lost.kinds) && id == lost.id && !is_there(after_, may_be, id));
+                    });
                 });
-        });
+            });
         return !named;
     }
 
