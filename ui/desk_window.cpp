@@ -33,7 +33,7 @@ void DeskWindow::add_pages() {
     }
     book_->Bind(wxEVT_NOTEBOOK_PAGE_CHANGED, [this](wxBookCtrlEvent& event) {
         event.Skip();
-        if (is_looking_) return;
+        if (is_looking_ || event.GetEventObject() != book_) return;  // a book on a page tells of its pages too
         CallAfter([this, to = event.GetSelection()] { seat_.act(Action{ShowPage{static_cast<JobPage>(to)}}); });
     });
 }
