@@ -34,7 +34,7 @@ private:
         begin(action.path, std::move(action.text), std::move(action.survey), std::move(action.book));
         desk_.left = std::move(action.left);
         desk_.notes = std::move(action.notes);
-        effects_.push_back(Remember{std::move(action.path)});
+        if (!action.path.empty()) effects_.push_back(Remember{std::move(action.path)});
     }
     void operator()(NotOpened action) {
         desk_.said = Said{Said::Kind::refused, {tr("{0} was not opened"), {action.path}}, std::move(action.complaints)};
@@ -52,6 +52,11 @@ private:
     }
     void operator()(LockAsFound action) {
         desk_.notes.plan.as_found_locked = action.locked;
+        keep_notes();
+    }
+    void operator()(SetPlan action) {
+        desk_.said.reset();
+        desk_.notes.plan = std::move(action.plan);
         keep_notes();
     }
     void operator()(CarryOutPlan) {
