@@ -25,6 +25,9 @@ DeskWindow::DeskWindow(wxWindow* parent, Seat& seat) : wxPanel(parent), seat_(se
     lay_out();
 }
 
+// Pages go before their book: the toolkit complains of tabs whose page is gone.
+DeskWindow::~DeskWindow() { book_->DeleteAllPages(); }
+
 void DeskWindow::add_pages() {
     const char* names[] = {tr("Arrival"), tr("Rooms"), tr("Measure"), tr("Card")};
     for (View* (*make)(wxWindow*, Seat&) : {new_arrival_page, new_rooms_page, new_measure_page, new_card_page}) {
@@ -33,7 +36,7 @@ void DeskWindow::add_pages() {
     }
     book_->Bind(wxEVT_NOTEBOOK_PAGE_CHANGED, [this](wxBookCtrlEvent& event) {
         event.Skip();
-        if (is_looking_) return;
+        if (is_looking_ || event.GetEventObject() != book_) return;  // a book on a page tells of its pages too
         CallAfter([this, to = event.GetSelection()] { seat_.act(Action{ShowPage{static_cast<JobPage>(to)}}); });
     });
 }

@@ -20,6 +20,7 @@ class FindingsView;
 class DeskWindow final : public wxPanel {
 public:
     DeskWindow(wxWindow* parent, Seat&);
+    ~DeskWindow() override;
     void look();
     /// Looks at everything again, whatever has changed: other words, other colours.
     void look_at_all();

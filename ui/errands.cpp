@@ -2,6 +2,8 @@
 #include "ui/errands.hpp"
 
 #include <filesystem>
+#include <fstream>
+#include <iterator>
 #include <system_error>
 
 #include "file/journal.hpp"
@@ -9,6 +11,15 @@
 #include "file/save_survey.hpp"
 
 namespace doorcard {
+
+namespace {
+
+std::string bytes_of(const std::string& path) {
+    std::ifstream in(path, std::ios::binary);
+    return {std::istreambuf_iterator<char>(in), {}};
+}
+
+}  // namespace
 
 Errands::Errands(std::string unnamed, std::function<void(Action)> back)
     : unnamed_(std::move(unnamed)), back_(std::move(back)), thread_([this] { work(); }) {}
@@ -94,10 +105,11 @@ void Errands::note(const KeepNotes& wanted) {
 void Errands::save(const SaveFile& wanted) {
     try {
         std::string text = rewrite(wanted.text, wanted.on_file, wanted.now);
-        if (wanted.is_new)
+        const bool is_there = wanted.is_new && std::filesystem::exists(wanted.path);
+        if (wanted.is_new && !is_there)
             save_new_survey(wanted.path, text);
-        else
-            save_survey(wanted.path, wanted.was, text);
+        else  // over a file that is there the user was asked: it is what it was at that moment
+            save_survey(wanted.path, is_there ? bytes_of(wanted.path) : wanted.was, text);
         back_(Saved{wanted.path, std::move(text), wanted.now});
     } catch (const NotSaved& refusal) {
         back_(SaveFailed{refusal.why});

@@ -159,8 +159,10 @@ void FindingsView::show_detail() {
         remedy_->set(seat_.words().say(finding.remedy));
         source_->set(short_sources(finding.sources, seat_.words()));
     }
-    detail_->FitInside();
-    detail_->Layout();
+    CallAfter([this] {
+        detail_->FitInside();
+        detail_->Layout();
+    });
 }
 
 void FindingsView::go() {

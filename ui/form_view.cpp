@@ -64,6 +64,7 @@ void FormView::focus_first() {
     if (!rows_.empty()) rows_.front().control->SetFocus();
 }
 
+// Not under a lock on painting: a field of many lines made under one crashes in the toolkit when it is filled (wx 3.2).
 void FormView::rebuild(const std::vector<FormGroup>& groups) {
     rows_.clear();
     GetSizer()->Clear(true);

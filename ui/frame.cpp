@@ -152,6 +152,15 @@ private:
         act(Action{Apply{photo_added(desk_.survey, beside, of).edit}});
     }
 
+    // An example is a survey of one's own to try things on: it has no file, and the example stays as it is.
+    void open_example(const std::string& path) {
+        if (!may_leave()) return;
+        Action action = opened_from(path);
+        if (auto* example = std::get_if<Opened>(&action))
+            *example = {"", example->text, example->survey, example->book, {}, {}};
+        act(std::move(action));
+    }
+
     /// True where nothing on the desk would be lost: it is in the file, or the user lets it wait beside it.
     bool may_leave() {
         errands_.finish();

@@ -91,6 +91,14 @@ void GridView::fit_rows(int wanted) {
     if (more < 0) DeleteRows(0, -more);
 }
 
+// What the words over a column take.
+int GridView::head_width(int column) {
+    int width = 0, height = 0;
+    GetTextExtent(GetColLabelValue(column), &width, &height, nullptr, nullptr,
+                  std::make_unique<wxFont>(GetLabelFont()).get());
+    return width + seat_.looks().pixels(16);
+}
+
 void GridView::look() {
     const wxGridUpdateLocker still(this);
     const Colours& colours = seat_.looks().colours();
@@ -101,12 +109,13 @@ void GridView::look() {
     fit_rows(static_cast<int>(grid_.rows.size()));
     wxFont font(wxFontInfo(wxSize(0, seat_.looks().pixels(15))).Family(wxFONTFAMILY_SWISS).FaceName("DejaVu Sans"));
     SetDefaultCellFont(font);
-    SetLabelFont(font.Scaled(0.85F));
+    SetLabelFont(font.Scaled(0.9F));
     SetDefaultRowSize(seat_.looks().pixels(36), true);
     SetColLabelSize(seat_.looks().pixels(30));
     SetColLabelAlignment(wxALIGN_LEFT, wxALIGN_CENTRE);
     for (int c = 0; c < GetNumberCols(); ++c)
-        SetColSize(c, seat_.looks().pixels(9.0 * std::max(6, grid_.columns[static_cast<std::size_t>(c)].width) + 14));
+        SetColSize(c, std::max(seat_.looks().pixels(9.0 * grid_.columns[static_cast<std::size_t>(c)].width + 14),
+                               head_width(c)));
     SetDefaultCellBackgroundColour(colours.field);
     SetDefaultCellTextColour(colours.ink);
     SetBackgroundColour(colours.ground);

@@ -30,6 +30,7 @@ public:
 private:
     void fit_rows(int wanted);
     void make_columns();
+    int head_width(int column);
     void on_typed(wxGridEvent&);
     void on_key(wxKeyEvent&);
     void copy() const;

@@ -104,7 +104,7 @@ void StartView::add_open(wxSizer* into) {
         add_button(into, name_of_survey(path), [this, path] { choices_.open(path); });
     for (const std::string& path : choices_.examples)
         add_button(into, seat_.words().say({tr("The example {0}"), {name_of_survey(path)}}),
-                   [this, path] { choices_.open(path); });
+                   [this, path] { choices_.open_example(path); });
     auto* drop = new wxStaticText(this, wxID_ANY, wide(seat_.say(tr("or drop a survey's file on this window"))));
     give_style(drop, "caption");
     into->Add(drop, wxSizerFlags().Border(wxTOP, 8));

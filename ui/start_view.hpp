@@ -20,7 +20,7 @@ struct StartChoices {
     std::vector<std::string> left;      ///< surveys without a file that a crash left
     std::vector<std::string> examples;  ///< paths
     std::function<void(NewSurvey)> begin;
-    std::function<void(const std::string&)> open;
+    std::function<void(const std::string&)> open, open_example;
     std::function<void(const std::string&)> take_left;
     std::function<void()> ask_for_file;
 };

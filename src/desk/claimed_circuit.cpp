@@ -36,9 +36,7 @@ std::string claimed_circuit(Survey& survey, const std::string& breaker) {
     circuit.id = new_circuit_id(survey, breaker);
     circuit.breakers = {breaker};
     circuit.traced = Traced{"told", std::nullopt, std::nullopt};
-    auto rows = survey.circuits.rows();
-    rows.push_back(circuit);
-    survey.circuits = Table<Circuit>(std::move(rows));
+    survey.circuits = survey.circuits.with_added(circuit);
     return circuit.id;
 }
 
@@ -86,13 +84,12 @@ Outcome<Survey> with_claim(Survey survey, const std::string& breaker, const Ids&
             return refused(fmt::format("outlet {} is traced already", id),
                            "what was proved is not changed by what is said: see its row in the list");
     const std::string circuit = claimed_circuit(survey, breaker);
-    auto rows = survey.outlets.rows();
     for (const std::string& id : outlets) {
-        Outlet& outlet = rows[survey.outlets.position(id)];
+        Outlet outlet = *survey.outlets.find(id);
         outlet.old_breakers = Ids{breaker};
         outlet.circuits = circuit.empty() ? Ids{} : Ids{circuit};
+        survey.outlets = survey.outlets.with_row(survey.outlets.position(id), std::move(outlet));
     }
-    survey.outlets = Table<Outlet>(std::move(rows));
     put_in_use(survey, breaker);
     return survey;
 }

@@ -32,7 +32,8 @@ public:
 private:
     const Survey& survey() const { return facts_.network.survey(); }
 
-    // The panel, what feeds it (its legs follow from that), and what is judged together with it.
+    // The panel, what feeds it (its legs follow from that), and what is judged together with it. Readings and limits
+    // stay out: to sort them by panel would take longest of all.
     Part part_around() const {
         std::vector<bool> chosen(all_.homes.nowhere() + 1);
         for (std::size_t at = whole_panel_; at < all_.survey.panels.size() && !chosen[at];) {
@@ -40,7 +41,11 @@ private:
             at = panel_above(at);
         }
         all_.homes.add_those_together(chosen);
-        return part_of(all_.survey, all_.homes, chosen, all_.assessment.panel_totals);
+        Survey drawn = all_.survey;
+        drawn.readings = {};
+        drawn.limits = {};
+        drawn.accepted = {};
+        return part_of(drawn, all_.homes, chosen, all_.assessment.panel_totals);
     }
 
     std::size_t panel_above(std::size_t panel) const {

@@ -17,6 +17,14 @@ std::optional<Amperes> own_sum(const LoadFigures& figures) {
 
 }  // namespace
 
+FaceLoads::FaceLoads(const Assessed& all, const Network& part) : all_(all), part_(part) {
+    for (const Reading& reading : all.survey.readings) {
+        if (reading.of.kind != ThingKind::breaker || !is_of_hots(reading)) continue;
+        std::optional<Amperes>& highest = read_at_[reading.of.id];
+        highest = std::max(highest, highest_amps(reading));
+    }
+}
+
 RowLoad FaceLoads::of(const DirectoryRow& row) const {
     RowLoad load;
     load.rating = part_.survey().breakers[*row.breaker].amps;
@@ -60,7 +68,8 @@ std::optional<Amperes> FaceLoads::highest_leg(const DirectoryRow& row) const {
 
 // What was read of its only circuit or its only panel is the device's.
 std::optional<Amperes> FaceLoads::measured(const DirectoryRow& row) const {
-    std::optional<Amperes> found = read_at(part_.survey().breakers[*row.breaker]);
+    const auto read = read_at_.find(part_.survey().breakers[*row.breaker].id);
+    const std::optional<Amperes> found = read == read_at_.end() ? std::nullopt : read->second;
     const auto& fed = part_.panels_fed_by(*row.breaker);
     const LoadFigures* figures = nullptr;
     if (row.circuits.size() == 1 && fed.empty() && part_.breakers_of(row.circuits.front()).size() == 1)
@@ -68,14 +77,6 @@ std::optional<Amperes> FaceLoads::measured(const DirectoryRow& row) const {
     if (row.circuits.empty() && fed.size() == 1 && !part_.survey().panels[fed.front()].transformer)
         figures = feeder_figures(fed.front());
     return figures ? std::max(found, figures->measured_a) : found;
-}
-
-std::optional<Amperes> FaceLoads::read_at(const Breaker& breaker) const {
-    std::optional<Amperes> found;
-    for (const Reading& reading : part_.survey().readings)
-        if (reading.of.kind == ThingKind::breaker && reading.of.id == breaker.id && is_of_hots(reading))
-            found = std::max(found, highest_amps(reading));
-    return found;
 }
 
 bool FaceLoads::all_known(std::size_t circuit) const {

@@ -13,6 +13,13 @@ constexpr double under_points = 8, for_hatching = 7, longest_scale = 52;
 /// Between a row's rules and its words, mm.
 double air(double height) { return height > 9 ? 0.9 : 0.5; }
 
+/// Of figures, whose digits are all as wide: what differs in them alone is measured once.
+double figures_width(std::string figures, const TypeStyle& style) {
+    for (char& c : figures)
+        if (c >= '1' && c <= '9') c = '0';
+    return text_width(figures, style);
+}
+
 bool is_unknown(const DirectoryRow& row) {
     return row.kind == RowKind::not_traced || row.kind == RowKind::not_described;
 }
@@ -91,8 +98,9 @@ private:
         one.to_scale = points > 9.2 ? 4.1 : 3.5;
         if (!planned_.empty()) one.planned = cut_to(planned_, planned_style(planned_, width_), width_);
         if (!under_.empty()) one.under = broken_lines(under_, {under_points}, width_, 2);
-        if (text_width(text_, one.style) > width_ && most == 1 && !one.style.italic) one.style.condensed = true;
-        one.lines = even_lines(text_, one.style, width_, most);
+        const bool fits = text_width(text_, one.style) <= width_;
+        if (!fits && most == 1 && !one.style.italic) one.style.condensed = true;
+        one.lines = fits ? std::vector{text_} : even_lines(text_, one.style, width_, most);
         if (one.lines.empty()) one.lines.emplace_back();
         return one;
     }
@@ -253,7 +261,7 @@ private:
         TypeStyle style = canvas_.figures;
         style.bold = share > 0.8;
         const std::string figures = figures_words(*load_, canvas_.words);
-        const double width = text_width(figures, style), cap = cap_height(style.points);
+        const double width = figures_width(figures, style), cap = cap_height(style.points);
         noted_.figures = {text_.right() - width - 0.1, baseline - cap - 0.4, width + 0.1, cap + 1.3};
         drawing_.text(noted_.figures, baseline, figures, style, Align::right, share > 1 ? inks::danger : inks::text);
     }
@@ -303,7 +311,7 @@ void set_figures(FaceCanvas& canvas) {
     const auto widest = [&](const TypeStyle& style) {
         double most = 0;
         for (const auto& [id, load] : canvas.facts.loads)
-            most = std::max(most, text_width(figures_words(load, canvas.words), style));
+            most = std::max(most, figures_width(figures_words(load, canvas.words), style));
         return most;
     };
     canvas.figures = {8.5, true};

@@ -58,7 +58,7 @@ public:
             case Form::flag:
                 return flag(text);
             case Form::text:
-                return Toml(quoted(one(text)));
+                return single(text);
             case Form::text_or_number:
                 return Toml(quoted(horsepower(text)));
             case Form::volts_by_address:
@@ -84,6 +84,13 @@ private:
 
     static std::string horsepower(const std::string& text) {
         return std::string(folded(text).ends_with("hp") ? trimmed(text.substr(0, text.size() - 2)) : text);
+    }
+
+    Outcome<Toml> single(const std::string& text) const {
+        const std::string said = one(text);
+        if ((field_.refers == to_address || field_.refers == to_trip_of) && !parse_address(said))
+            return refused(fmt::format("nothing is called \"{}\"", text), "say it as 5, 2+4, 9 N, MAIN A, K3");
+        return Toml(quoted(said));
     }
 
     std::string one(const std::string& text) const {

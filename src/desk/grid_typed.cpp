@@ -110,7 +110,8 @@ Outcome<Edit> rows_removed(const Survey&, const Grid& grid, const std::vector<st
             edits.push_back(keys_edit({}, {EntryEdit::Kind::remove, grid.rows[row].address, {}, Mentions::take_along}));
     if (edits.empty()) return refused("no row is chosen", "go to one first");
     if (edits.size() == 1) return together({tr("take out {0}"), {grid.rows[chosen.back()].address}}, std::move(edits));
-    return together({tr("take out {0:.0f} rows"), {static_cast<double>(edits.size())}}, std::move(edits));
+    Message name{tr("take out {0:.0f} rows"), {static_cast<double>(edits.size())}};
+    return together(std::move(name), std::move(edits));
 }
 
 }  // namespace doorcard

@@ -62,7 +62,7 @@ std::optional<OutletDot> dot_of(std::string_view id) {
     const auto digits = std::ranges::find_if_not(id, is_letter);
     OutletDot dot{std::string(id.begin(), digits), 0};
     const std::string_view rest(digits, id.end());
-    constexpr std::size_t most_digits = 6;
+    constexpr std::size_t most_digits = 5;
     if (dot.letters.empty() || rest.empty() || rest.size() > most_digits || rest.front() == '0') return std::nullopt;
     const auto [end, fault] = std::from_chars(rest.data(), rest.data() + rest.size(), dot.number);
     return fault == std::errc() && end == rest.data() + rest.size() ? std::optional(dot) : std::nullopt;

@@ -14,6 +14,8 @@
 namespace doorcard {
 namespace {
 
+constexpr int last_space = 999;  // of any panel (contract 1)
+
 /// Guards as typed; one that has no typed word stays.
 Guards guards_after(const Guards& before, const Guards& typed) {
     if (!typed) return before;
@@ -156,7 +158,10 @@ Position next_of(const Survey& after, std::string_view panel, Position at) {
 }  // namespace
 
 Outcome<TypedBreaker> typed_breaker(const Survey& survey, std::string_view panel, Position at, std::string_view typed) {
-    if (!survey.panels.contains(panel)) return refused("there is no such panel", "choose one that is there");
+    const Panel* shown = survey.panels.find(panel);
+    if (!shown) return refused("there is no such panel", "choose one that is there");
+    if (at.space < 1 || at.space > shown->spaces.value_or(last_space))
+        return refused(fmt::format("panel {} has no space {}", panel, at.space), "choose one that it has");
     auto plain = plain_line(typed);
     if (!plain) return tl::unexpected(std::move(plain.error()));
     auto edit = edit_of(survey, panel, at, *plain);

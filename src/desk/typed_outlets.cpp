@@ -76,10 +76,10 @@ Outcome<Edit> typed_outlets(const Survey& survey, std::string_view panel, std::s
     if (lines.empty()) return refused("nothing was typed", "type a room and what is in it: Kitchen r6 l2 range");
     LinesDone done = with_lines(survey, std::string(panel), lines);
     if (!done.complaints.empty()) return tl::unexpected(std::move(done.complaints));
-    return Edit{name_of_lines(done.names), [lines, panel = std::string(panel)](Survey now) -> Outcome<Survey> {
-                    LinesDone again = with_lines(std::move(now), panel, lines);
+    return Edit{name_of_lines(done.names), [lines, panel = std::string(panel)](const Survey& now) -> Outcome<Survey> {
+                    LinesDone again = with_lines(now, panel, lines);
                     if (!again.complaints.empty()) return tl::unexpected(std::move(again.complaints));
-                    return kept_laws(std::move(again.survey));
+                    return kept_laws(now, std::move(again.survey));
                 }};
 }
 

@@ -17,6 +17,8 @@ namespace {
 
 using Refused = tl::unexpected<std::vector<Complaint>>;
 
+constexpr int most_dots = 99'999;  // of one room's letters
+
 template <class T>
 Refused passed_on(Outcome<T>& outcome) {
     return tl::unexpected(std::move(outcome.error()));
@@ -30,9 +32,7 @@ KnownRoom room_for(Survey& survey, const std::string& name) {
     room.id = id;
     for (int n = 2; survey.rooms.contains(room.id); ++n) room.id = fmt::format("{}-{}", id, n);
     room.title = name;
-    auto rows = survey.rooms.rows();
-    rows.push_back(room);
-    survey.rooms = Table<Room>(std::move(rows));
+    survey.rooms = survey.rooms.with_added(room);
     return {room.id, name};
 }
 
@@ -50,12 +50,10 @@ Outlet outlet_of(const RoomItem& item, const KnownRoom& room, std::string id) {
 Ids put_outlets(Survey& survey, const RoomItem& item, const KnownRoom& room, const std::string& letters) {
     const int first = next_dot(survey, letters);
     Ids ids;
-    auto rows = survey.outlets.rows();
     for (int n = 0; n < item.count; ++n) {
         ids.push_back(fmt::format("{}{}", letters, first + n));
-        rows.push_back(outlet_of(item, room, ids.back()));
+        survey.outlets = survey.outlets.with_added(outlet_of(item, room, ids.back()));
     }
-    survey.outlets = Table<Outlet>(std::move(rows));
     return ids;
 }
 
@@ -63,6 +61,8 @@ Outcome<Survey> with_item(Survey survey, const RoomItem& item, const KnownRoom& 
                           Ids& put) {
     const auto letters = letters_of_room(survey, room);
     if (!letters) return refused("no letters are left for the dots of this room", "call it something else");
+    if (next_dot(survey, *letters) + item.count > most_dots)
+        return refused(fmt::format("the numbers of {} are used up", *letters), "call the room something else");
     const Ids ids = put_outlets(survey, item, room, *letters);
     put.insert(put.end(), ids.begin(), ids.end());
     if (item.on.empty()) return survey;
@@ -130,9 +130,11 @@ Outcome<LineDone> with_outlet_line(Survey survey, std::string_view panel, std::s
     const Ids ids = outlets_named(survey, head);
     auto words = outlet_words(line.substr(head.size()));
     if (!words) return passed_on(words);
-    auto rows = survey.outlets.rows();
-    for (const std::string& id : ids) describe(rows[survey.outlets.position(id)], *words);
-    survey.outlets = Table<Outlet>(std::move(rows));
+    for (const std::string& id : ids) {
+        Outlet outlet = *survey.outlets.find(id);
+        describe(outlet, *words);
+        survey.outlets = survey.outlets.with_row(survey.outlets.position(id), std::move(outlet));
+    }
     Message name{tr("describe {0}"), {std::string(head)}};
     if (words->on.empty()) return LineDone{std::move(survey), std::move(name)};
     const auto breaker = typed_breaker_place(survey, panel, words->on);

@@ -34,7 +34,7 @@ private:
         begin(action.path, std::move(action.text), std::move(action.survey), std::move(action.book));
         desk_.left = std::move(action.left);
         desk_.notes = std::move(action.notes);
-        effects_.push_back(Remember{std::move(action.path)});
+        if (!action.path.empty()) effects_.push_back(Remember{std::move(action.path)});
     }
     void operator()(NotOpened action) {
         desk_.said = Said{Said::Kind::refused, {tr("{0} was not opened"), {action.path}}, std::move(action.complaints)};

@@ -120,9 +120,9 @@ private:
         const double top = draw_back_head(drawing, back_, number, cards.size(), has_rows || rows_.empty());
         double bottom = top;
         if (has_rows) bottom = draw_back_rows(drawing, back_, rows_, card.rows, top);
-        if (card.safety && !has_rows && !rows_.empty()) bottom = draw_rooms_follow(drawing, top);
         const double tag = back_.bottom() - (card.tag ? heights_.tag : 0);
         const double lower = tag - (card.safety ? heights_.safety : heights_.see_first);
+        if (card.safety && !has_rows && !rows_.empty()) bottom = draw_rooms_follow(drawing, top, lower);
         draw_hand_lines(drawing, {back_.left(), bottom + 3, back_.width(), lower - bottom - 4},
                         words_(tr("Changed by hand: room, what, handle, date, by")));
         if (card.safety)
@@ -133,7 +133,9 @@ private:
         return page;
     }
 
-    double draw_rooms_follow(Drawing& drawing, double top) const {
+    // Where there is room for it.
+    double draw_rooms_follow(Drawing& drawing, double top, double lower) const {
+        if (lower - top < 7) return top;
         const Frame room{back_.left(), top + 1, back_.width(), 10};
         return drawing.paragraph(room, words_(tr("The rooms begin on card 2.")), {10.5, true});
     }

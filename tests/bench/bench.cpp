@@ -85,6 +85,13 @@ public:
         fmt::print("{}\n", text_of(folder_ / "edits.txt"));
     }
 
+    // The same building on a desk: what is drawn after an edit, and from panel to panel.
+    void frames(int panels, int outlets, int readings) {
+        fmt::print("its faces on a screen, painted into memory\n");
+        run({bin_ / "frames", building(panels, outlets, readings)}, folder_ / "frames.txt");
+        fmt::print("{}\n", text_of(folder_ / "frames.txt"));
+    }
+
     void card() {
         const fs::path survey = building(1, 250, 42);
         const Measure whole =
@@ -124,8 +131,10 @@ void measure(const fs::path& bin, bool small) {
         const double large = bench.check("the large building", 200, 50'000, 10'000);
         fmt::print("100 times the building took {:.0f} times as long\n\n", large / hundredth);
         bench.edits(200, 50'000, 10'000);
+        bench.frames(200, 50'000, 10'000);
     } else {
         bench.edits(2, 500, 100);
+        bench.frames(2, 500, 100);
     }
     bench.card();
 }

@@ -3,6 +3,7 @@
 // made and until it is known what follows from it, in milliseconds; then how long its text takes for the journal. The
 // screen is to be painted at most 33 ms after an edit.
 #include <fmt/format.h>
+#include <malloc.h>
 
 #include <algorithm>
 #include <chrono>
@@ -133,6 +134,16 @@ struct Walk {
     }
 };
 
+double mebibytes_in_use() { return static_cast<double>(mallinfo2().uordblks + mallinfo2().hblkhd) / 1024 / 1024; }
+
+/// What the steps behind 'Undo' hold beside the survey of now; they are gone after it.
+void say_undo(History& history) {
+    const std::size_t steps = history.past().size();
+    const double with = mebibytes_in_use();
+    history = {};
+    fmt::print("  {:<26}  {:7.1f} MiB, {} steps\n", "kept for undo", with - mebibytes_in_use(), steps);
+}
+
 void say_journal(const std::string& text, const Walk& walk) {
     const Survey& first = walk.history.past().front().survey;
     for (const auto& [what, after] : {std::pair{"text after one edit", walk.history.past()[1].survey},
@@ -154,6 +165,7 @@ void measure(const std::string& text, const Survey& survey, const RuleBook& book
     for (const auto& [kind, times] : walk.of_kind) times.say(kind.c_str());
     walk.of_all.say("all");
     say_journal(text, walk);
+    say_undo(walk.history);
 }
 
 }  // namespace

@@ -119,15 +119,18 @@ TEST_CASE("card: the ending of the name says what is painted, in any case") {
                                                           {"card.svg", "<?xml"},
                                                           {"card.html", "<!doctype"},
                                                           {"card.txt", "MAIN"}};
-    for (const auto& [name, start] : starts) {
-        CardOptions options = options_for(folder);
-        options.output = folder.file(name);
-        const Result result = run(options);
-        INFO(name);
-        CHECK(result.status == 0);
-        CHECK(result.out.empty());
-        CHECK(bytes_of(options.output).starts_with(start));
-    }
+    for (const auto& [name, start] : starts)
+        for (const char* side : {"panel", "both"}) {
+            CardOptions options = options_for(folder);
+            options.output = folder.file(name);
+            options.side = side;
+            const Result result = run(options);
+            INFO(name);
+            INFO(side);
+            CHECK(result.status == 0);
+            CHECK(result.out.empty());
+            CHECK(bytes_of(options.output).starts_with(start));
+        }
 }
 
 TEST_CASE("card: two runs write the same bytes") {
@@ -152,8 +155,7 @@ TEST_CASE("card: wrong usage is exit 2, says what is right, and writes nothing")
         CHECK(result.out.empty());
     };
     refused([](CardOptions& o) { o.panels = {"GARAGE"}; }, "panels are MAIN, SHOP");
-    refused([](CardOptions& o) { o.side = "rooms"; }, "the back by room is not built yet");
-    refused([](CardOptions& o) { o.side = "both"; }, "the back by room is not built yet");
+    refused([](CardOptions& o) { o.side = "back"; }, "--side back: panel (the front), rooms (the back) or both");
     refused([](CardOptions& o) { o.since = "old.toml"; }, "--since");
     refused([](CardOptions& o) { o.paper = "a5"; }, "letter, a4, half-letter");
     refused([](CardOptions& o) { o.paper = "20x20mm"; }, "at least 104x160mm");

@@ -81,7 +81,8 @@ TEST_CASE("a reading is typed in one cell after the other") {
     const Survey read = house::done(typing(two, grid, 1, "amps", "3,5"), two);
     CHECK(read.readings[1].amps->value == 3.5);
     CHECK_FALSE(read.readings[1].at.has_value());  // no time is made up
-    CHECK(house::why(typing(read, readings(read), 1, "of", "nobody"), read).starts_with("\"of\" = \"nobody\""));
+    CHECK(house::why(typing(read, readings(read), 1, "of", "nobody"), read) ==
+          "nothing is called \"nobody\"; say it as 5, 2+4, 9 N, MAIN A, K3");
 }
 
 TEST_CASE("a pasted column of readings is one step, with the heads of its columns in either language") {
@@ -113,7 +114,7 @@ TEST_CASE("every cell of a block that is not understood is named by its row, and
     const auto edit = pasting(survey, readings(survey), "of", "of\tamps\n5\ttwelve\nnobody\t3\n7\t4\n7\t1,200");
     CHECK(house::why(edit, survey) ==
           "row 2: \"twelve\" is no number; write a number, as 20 or 3.5\n"
-          "row 3: \"of\" = \"nobody\" is not an address; write of = address, such as \"circuit:ID\"\n"
+          "row 3: nothing is called \"nobody\"; say it as 5, 2+4, 9 N, MAIN A, K3\n"
           "row 5: 1,200 may be read two ways; write 1200 or 1.200");
     CHECK(house::why(pasting(survey, readings(survey), "of", "of\tcolour\tamps\n5\tred\t3"), survey) ==
           "no column is called \"colour\"; leave it out, or name it as here");
@@ -209,6 +210,7 @@ TEST_CASE("an appliance of the book is a load whose note says that it is typical
     const auto dryer = appliance_called(book, "Secadora de ropa", spanish);
     REQUIRE(dryer);
     CHECK(load_of(*dryer, "d", english).note == "typical, not from the nameplate; NEC 2023 220.54");
+    CHECK(without_typical_note(*load_of(*dryer, "d", spanish).note) == "");
     CHECK(dryer->load.duty == Duty::dryer);
     CHECK_FALSE(appliance_called(book, "Time machine", english));
 }

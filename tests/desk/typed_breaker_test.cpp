@@ -39,7 +39,7 @@ std::string typed_on_empty(Position at, const std::string& typed) {
 }
 
 std::string printed(const Survey& survey, std::size_t row) {
-    const Network network(survey);
+    const Network network = network_of(survey);
     const auto directory = directory_of(network, 0);
     return (directory.rows[row].claimed ? "[?] " : "") + said(directory.rows[row].text);
 }
@@ -125,9 +125,8 @@ TEST_CASE("what cannot be entered is refused with what would be right") {
         {{11},
          "30/2",
          "refused: 2 poles do not fit from 11 down; begin further up, or say how many spaces the panel has"},
-        {{99},
-         "30/2",
-         "refused: 2 poles do not fit from 99 down; begin further up, or say how many spaces the panel has"},
+        {{99}, "30/2", "refused: panel MAIN has no space 99; choose one that it has"},
+        {{0}, "-", "refused: panel MAIN has no space 0; choose one that it has"},
         {{1},
          "0 Kitchen",
          "refused: 0 A is no rating; write the rating first, as 20 Kitchen; a text that begins with a figure in "

@@ -275,5 +275,5 @@ TEST_CASE("a room that has used up its dots is refused, not numbered twice") {
     const auto edit = typed_outlets(survey.survey, "MAIN", all);
     REQUIRE(edit);
     CHECK(after(survey, *edit).outlets[1187].id == "K1188");
-    CHECK(typed_on("[[outlet]]\nid = \"K999999\"\nroom = \"Kitchen\"\n", "Kitchen r1").starts_with("refused"));
+    CHECK(typed_on("[[outlet]]\nid = \"K99999\"\nroom = \"Kitchen\"\n", "Kitchen r1").starts_with("refused"));
 }

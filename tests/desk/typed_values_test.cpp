@@ -2,6 +2,8 @@
 // What a person types into a field: numbers, units, dates, lists.
 #include <doctest/doctest.h>
 
+#include <fmt/format.h>
+
 #include "desk/moment_typed.hpp"
 #include "desk/number_typed.hpp"
 #include "desk/pasted_cells.hpp"

@@ -13,6 +13,9 @@ gi.require_version("Atspi", "2.0")
 from gi.repository import Atspi, GLib  # noqa: E402
 
 State = Atspi.StateType
+alarms = ("CRITICAL", "ssert", "terminate", "runtime error", "Sanitizer")
+# Said by GTK 3 about itself: of pages that go while a screen reader looks, of what has no size yet before it is shown.
+quirks = ("gtk_notebook_get_tab_label", "gtk_distribute_natural_allocation", "gtk_box_gadget_distribute")
 patience = 30  # seconds, on a machine that compiles beside
 
 
@@ -81,6 +84,7 @@ class Window:
     def __init__(self, screen, program, *arguments, **around):
         self.screen = screen
         self.errors = screen.folder / "errors.txt"
+        self.scale = int(around.get("GDK_SCALE", 1))
         began = time.monotonic()
         with open(self.errors, "ab") as errors:
             self.process = subprocess.Popen([program, *arguments], env=dict(screen.around, **around), stderr=errors)
@@ -196,19 +200,34 @@ class Window:
     def chosen_of(choice):
         return Atspi.Selection.get_selected_child(choice, 0).get_name()
 
+    def page(self):
+        """The number of the page that is in front, and its name."""
+        tabs = [one for one in self.all_shown() if one.get_role_name() == "page tab"]
+        fronts = [(i, tab.get_name()) for i, tab in enumerate(tabs) if tab.get_state_set().contains(State.SELECTED)]
+        return fronts[0] if fronts else (-1, "")
+
+    def go_to_page(self, number):
+        self.keys(("F3", "F4", "F5", "F9")[number])
+        until(f"page {number} is in front", lambda: self.page()[0] == number)
+
     def menus(self):
         bar = next(one for one in self.all_shown(self.frame()) if one.get_role_name() == "menu bar")
         menus = [bar.get_child_at_index(i) for i in range(bar.get_child_count())]
         return {menu.get_name(): [menu.get_child_at_index(i).get_name() for i in range(menu.get_child_count())]
                 for menu in menus}
 
+    def place_of(self, control):
+        """Left, top, width and height in pixels of the screen."""
+        area = Atspi.Component.get_extents(control, Atspi.CoordType.SCREEN)
+        return [self.scale * one for one in (area.x, area.y, area.width, area.height)]
+
     def picture(self, name):
         """The window as it looks once it has come to rest."""
         path = self.screen.folder / (name + ".png")
         def taken():
-            area = Atspi.Component.get_extents(self.frame(), Atspi.CoordType.SCREEN)
-            subprocess.run(["import", "-window", "root", "-crop", f"{area.width}x{area.height}+{area.x}+{area.y}",
-                            "+repage", path], check=True, env=self.screen.around)
+            x, y, width, height = self.place_of(self.frame())
+            subprocess.run(["import", "-window", "root", "-crop", f"{width}x{height}+{x}+{y}", "+repage", path],
+                           check=True, env=self.screen.around)
             return subprocess.check_output(["identify", "-format", "%#", path])
         before = taken()
         def rests():
@@ -255,8 +274,8 @@ class Window:
 
     def click(self, role, name):
         control = self.wait_for(role, name)
-        area = until("it has its place", lambda: Atspi.Component.get_extents(control, Atspi.CoordType.SCREEN))
-        self._input("mousemove", str(area.x + area.width // 2), str(area.y + area.height // 2), "click", "1")
+        x, y, width, height = until("it has its place", lambda: self.place_of(control))
+        self._input("mousemove", str(x + width // 2), str(y + height // 2), "click", "1")
 
     def answer_file_dialog(self, path):
         """Types a file's path into the dialog that asks for one."""
@@ -264,7 +283,7 @@ class Window:
         self.keys("ctrl+a")
         self.type(str(path))
         self.keys("Return")
-        until("the dialog has gone", lambda: not self.dialog())
+        until("the window is typed into again", lambda: self.frame().get_state_set().contains(State.ACTIVE))
 
     def kill(self):
         self.process.send_signal(signal.SIGKILL)
@@ -279,8 +298,11 @@ class Window:
         self.keys("ctrl+q")
         until("it closes", lambda: self.process.poll() is not None)
         self._gone()
-        sure(f"it ended with status {self.process.returncode}", self.process.returncode == 0)
+        sure(f"it ended with status {self.process.returncode}:\n{self.errors.read_text(errors='replace')}",
+             self.process.returncode == 0)
+        sure(f"said against it: {self.complaints()}", not self.complaints())
 
     def complaints(self):
-        words = ("CRITICAL", "assert", "terminate", "runtime error", "Sanitizer")
-        return [line for line in self.errors.read_text(errors="replace").splitlines() if any(w in line for w in words)]
+        """What the toolkit or a sanitizer had to say against the program."""
+        lines = self.errors.read_text(errors="replace").splitlines()
+        return [line for line in lines if any(word in line for word in alarms) and not any(word in line for word in quirks)]

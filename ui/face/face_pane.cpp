@@ -28,8 +28,8 @@ FacePane::FacePane(wxWindow* parent, Seat& seat) : wxPanel(parent), seat_(seat) 
 
 void FacePane::add_list() {
     list_ = new wxDataViewListCtrl(this, wxID_ANY, wxDefaultPosition, wxDefaultSize, wxDV_SINGLE | wxDV_HORIZ_RULES);
-    const std::pair<const char*, int> columns[] = {{tr("Space"), 60}, {tr("What"), 200},    {tr("Device"), 150},
-                                                   {tr("Load"), 90},  {tr("Neutral"), 150}, {tr("Found"), 240}};
+    const std::pair<const char*, int> columns[] = {{tr("Space"), 70}, {tr("What"), 260},    {tr("Device"), 210},
+                                                   {tr("Load"), 110}, {tr("Neutral"), 200}, {tr("Found"), 240}};
     for (const auto& [name, width] : columns)
         list_->AppendTextColumn(wide(seat_.say(name)), wxDATAVIEW_CELL_INERT, seat_.looks().pixels(width));
     pad_rows(list_, seat_.looks().pixels(9));
