@@ -221,21 +221,25 @@ class Window:
         area = Atspi.Component.get_extents(control, Atspi.CoordType.SCREEN)
         return [self.scale * one for one in (area.x, area.y, area.width, area.height)]
 
-    def picture(self, name):
-        """The window as it looks once it has come to rest."""
-        path = self.screen.folder / (name + ".png")
+    def picture(self, name, other_than=None):
+        """The window as it looks once it has come to rest, and other than that picture."""
+        raw, path = self.screen.folder / (name + ".ppm"), self.screen.folder / (name + ".png")
+
         def taken():
             x, y, width, height = self.place_of(self.frame())
-            subprocess.run(["import", "-window", "root", "-crop", f"{width}x{height}+{x}+{y}", "+repage", path],
+            subprocess.run(["import", "-window", "root", "-crop", f"{width}x{height}+{x}+{y}", "+repage", raw],
                            check=True, env=self.screen.around)
-            return subprocess.check_output(["identify", "-format", "%#", path])
+            return raw.read_bytes()
+        unlike = other_than.with_suffix(".ppm").read_bytes() if other_than else b""
         before = taken()
+
         def rests():
             nonlocal before
             time.sleep(0.1)
             last, before = before, taken()
-            return last == before
-        until("the picture rests", rests)
+            return last == before != unlike
+        until(f"the picture {name} rests, and is not like {other_than}", rests)
+        subprocess.run(["convert", raw, path], check=True)
         return path
 
     # --- what is done
