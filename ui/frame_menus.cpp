@@ -34,7 +34,7 @@ MenuCommand move_command(Seat& seat, const char* label, const char* key,
         const auto target = to(seat.desk().survey, spot.panel, *spot.row);
         if (!target) return;
         const std::size_t before = seat.desk().edits;
-        seat.act(move_to(seat.desk().survey, spot.panel, *spot.row, *target));
+        seat.act(moved(seat.desk(), *spot.row, *target));
         if (seat.desk().edits != before) seat.act(Action{ChooseRow{target}});
     };
     return command;

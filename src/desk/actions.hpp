@@ -39,6 +39,10 @@ struct Redo {};
 struct LockAsFound {
     bool locked = true;
 };
+/// What is planned, from now on.
+struct SetPlan {
+    Plan plan;
+};
 /// All that is planned is done, as one step; or none of it is wanted any more.
 struct CarryOutPlan {};
 struct DropPlan {};
@@ -95,8 +99,12 @@ struct LeftFound {
 };
 struct Hush {};  ///< what was said is taken away
 
-using Action = std::variant<BeginNew, Opened, NotOpened, Apply, Refuse, Undo, Redo, LockAsFound, CarryOutPlan, DropPlan,
-                            ShowPanel, ChooseRow, ShowPage, OpenSlip, GoTo, GoBack, Save, SaveAs, Saved, SaveFailed,
-                            FileChanged, TakeTheirs, KeepMine, TakeJournal, DropLeft, RulesRead, Tell, LeftFound, Hush>;
+using Action =
+    std::variant<BeginNew, Opened, NotOpened, Apply, Refuse, Undo, Redo, LockAsFound, SetPlan, CarryOutPlan, DropPlan,
+                 ShowPanel, ChooseRow, ShowPage, OpenSlip, GoTo, GoBack, Save, SaveAs, Saved, SaveFailed, FileChanged,
+                 TakeTheirs, KeepMine, TakeJournal, DropLeft, RulesRead, Tell, LeftFound, Hush>;
+
+/// What dragging a breaker from one row to another means: a move, or, where what was found is locked, a plan of one.
+Action moved(const Desk&, Position from, Position to);
 
 }  // namespace doorcard

@@ -54,6 +54,11 @@ private:
         desk_.notes.plan.as_found_locked = action.locked;
         keep_notes();
     }
+    void operator()(SetPlan action) {
+        desk_.said.reset();
+        desk_.notes.plan = std::move(action.plan);
+        keep_notes();
+    }
     void operator()(CarryOutPlan) {
         auto edit = carry_out(desk_.survey, desk_.notes.plan);
         if (!edit) return (*this)(Refuse{std::move(edit.error())});

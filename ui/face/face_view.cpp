@@ -9,7 +9,7 @@
 
 #include "desk/face_gestures.hpp"
 #include "desk/pasted_list.hpp"
-#include "desk/plan.hpp"
+#include "desk/plan_gestures.hpp"
 #include "desk/screen_inks.hpp"
 #include "desk/typed_breaker.hpp"
 #include "sheet/paint.hpp"
@@ -22,13 +22,6 @@ namespace {
 
 constexpr double points_per_mm = 72 / 25.4;
 constexpr int drag_begins = 6;  // pixels
-
-std::vector<Position> positions_in(const BreakerPlace& place) {
-    std::vector<Position> positions;
-    for (std::size_t i = 0; i < place.spaces.size(); ++i)
-        positions.push_back({place.spaces[i], i < place.halves.size() ? place.halves[i] : ' '});
-    return positions;
-}
 
 bool is_walking(int key) {
     return key == WXK_UP || key == WXK_DOWN || key == WXK_LEFT || key == WXK_RIGHT || key == WXK_HOME || key == WXK_END;
@@ -93,27 +86,13 @@ void FaceView::lay_out() {
     look.selected = seat_.desk().spot.row;
     look.selected_has_focus = HasFocus() || editor_->HasFocus();
     look.state = seat_.words().say(standing_of(seat_.desk()));
-    look.planned = planned_marks();
+    look.planned = planned_marks(seat_.desk().survey, seat_.desk().notes.plan, seat_.desk().spot.panel, seat_.words());
     look.drop_target = target_;
     if (target_ && pressed_) look.dragged = {*pressed_};
     picture_ = face_picture(*facts_, look, seat_.words());
     SetVirtualSize(-1, static_cast<int>(std::ceil(picture_.page.paper.height * mm)));
     place_editor();
     Refresh();
-}
-
-std::vector<PlannedMark> FaceView::planned_marks() const {
-    std::vector<PlannedMark> marks;
-    if (seat_.desk().notes.plan.changes.empty()) return marks;
-    for (const auto& [id, planned] : planned_by_breaker(seat_.desk().survey, seat_.desk().notes.plan)) {
-        if (planned.from.panel != seat_.desk().spot.panel) continue;
-        PlannedMark mark{positions_in(planned.from), positions_in(planned.to), std::nullopt, {}};
-        if (planned.amps) mark.amps = planned.amps->value;
-        for (const Message& word : planned.words)
-            mark.words += (mark.words.empty() ? "" : ", ") + seat_.words().say(word);
-        marks.push_back(std::move(mark));
-    }
-    return marks;
 }
 
 void FaceView::draw(cairo_t* cairo) {
@@ -297,7 +276,7 @@ void FaceView::on_release(wxMouseEvent&) {
     const auto from = pressed_, to = target_;
     pressed_ = target_ = std::nullopt;
     if (!from || !to) return;
-    seat_.act(move_to(seat_.desk().survey, seat_.desk().spot.panel, *from, *to));
+    seat_.act(moved(seat_.desk(), *from, *to));
     choose(to);
 }
 

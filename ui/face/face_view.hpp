@@ -25,7 +25,6 @@ private:
     void draw(cairo_t*) override;
     void lay_out();
     void show_row();
-    std::vector<PlannedMark> planned_marks() const;
     const FaceRowPlace* place_of(Position) const;
     Position row_or_first() const;
 
