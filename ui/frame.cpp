@@ -64,6 +64,9 @@ public:
         file ? open(*file) : show_start();
     }
 
+    // Views look at the desk until they are gone, one last time when they lose the focus.
+    ~SurveyFrame() override { DestroyChildren(); }
+
     // --- Seat
     const Desk& desk() const override { return desk_; }
     const Words& words() const override { return words_; }
