@@ -26,7 +26,10 @@ DeskWindow::DeskWindow(wxWindow* parent, Seat& seat) : wxPanel(parent), seat_(se
 }
 
 // Pages go before their book: the toolkit complains of tabs whose page is gone.
-DeskWindow::~DeskWindow() { book_->DeleteAllPages(); }
+DeskWindow::~DeskWindow() {
+    is_looking_ = true;
+    book_->DeleteAllPages();
+}
 
 void DeskWindow::add_pages() {
     const char* names[] = {tr("Arrival"), tr("Rooms"), tr("Measure"), tr("Card")};

@@ -76,13 +76,13 @@ void FindingsView::add_list() {
                                    wxDV_SINGLE | wxDV_NO_HEADER | wxBORDER_NONE);
     wxObjectDataPtr<SignalRows> rows(new SignalRows(shown_));
     list_->AssociateModel(rows.get());
-    list_->AppendTextColumn(wide(seat_.say(tr("signal"))), wxDATAVIEW_CELL_INERT, seat_.looks().pixels(104),
+    list_->AppendTextColumn(wide(seat_.say(tr("signal"))), wxDATAVIEW_CELL_INERT, seat_.looks().pixels(132),
                             wxALIGN_CENTRE);
     list_->AppendTextColumn(wide(seat_.say(tr("what"))), wxDATAVIEW_CELL_INERT, seat_.looks().pixels(560));
     list_->AppendTextColumn(wide(seat_.say(tr("figure"))), wxDATAVIEW_CELL_INERT, seat_.looks().pixels(90));
     list_->Bind(wxEVT_SIZE, [this](wxSizeEvent& event) {
         event.Skip();
-        const int others = seat_.looks().pixels(104) + seat_.looks().pixels(100);
+        const int others = seat_.looks().pixels(132) + seat_.looks().pixels(100);
         list_->GetColumn(1)->SetWidth(std::max(seat_.looks().pixels(200), event.GetSize().x - others - 8));
     });
     pad_rows(list_, seat_.looks().pixels(9));

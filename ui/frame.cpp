@@ -64,8 +64,8 @@ public:
         file ? open(*file) : show_start();
     }
 
-    // Views look at the desk until they are gone, one last time when they lose the focus.
-    ~SurveyFrame() override { DestroyChildren(); }
+    // What looks at the desk goes before the desk.
+    ~SurveyFrame() override { clear(); }
 
     // --- Seat
     const Desk& desk() const override { return desk_; }
@@ -220,7 +220,9 @@ private:
         start_ = new StartView(
             this, *this,
             {kept_.recent(), left_unnamed(folders_.state), examples(), [this](const NewSurvey& known) { begin(known); },
-             [this](const std::string& path) { open(path); }, [this](const std::string& path) { take_left(path); },
+             [this](const std::string& path) { open(path); },
+             [this](const std::string& path) { open_example(path); },
+             [this](const std::string& path) { take_left(path); },
              [this] { ask_to_open(); }});
         notice_ = new NoticeStrip(this, *this);
         GetSizer()->Add(notice_, wxSizerFlags().Expand());
@@ -258,10 +260,10 @@ private:
     }
 
     void clear() {
-        DestroyChildren();
         start_ = nullptr;
         notice_ = nullptr;
         window_ = nullptr;
+        DestroyChildren();
     }
 
     void show_desk() {

@@ -10,6 +10,7 @@
 #include <filesystem>
 
 #include "ui/accessible.hpp"
+#include "ui/start_face.hpp"
 #include "ui/text.hpp"
 
 namespace doorcard {
@@ -41,7 +42,12 @@ StartView::StartView(wxWindow* parent, Seat& seat, StartChoices choices)
     auto* left = new wxBoxSizer(wxVERTICAL);
     auto* right = new wxBoxSizer(wxVERTICAL);
     add_new(left);
-    add_open(right);
+    left->AddSpacer(seat.looks().pixels(28));
+    add_open(left);
+    face_ = new StartFace(this, seat);
+    face_->SetMinSize({seat.looks().pixels(460), seat.looks().pixels(620)});
+    right->Add(face_, wxSizerFlags(1).Expand());
+    face_->show(chosen());
     halves->Add(left, wxSizerFlags(1).Expand().Border(wxRIGHT, 48));
     halves->Add(right, wxSizerFlags(1).Expand());
     middle->Add(halves, wxSizerFlags().Expand());
@@ -65,6 +71,7 @@ void StartView::add_new(wxSizer* into) {
         name_for_readers(choice, name);
         into->Add(caption, wxSizerFlags().Border(wxTOP, 8));
         into->Add(choice, wxSizerFlags().Expand());
+        choice->Bind(wxEVT_CHOICE, [this](wxCommandEvent&) { face_->show(chosen()); });
         return choice;
     };
     system_ = add(tr("System, volts and phases"));

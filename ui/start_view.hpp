@@ -14,6 +14,8 @@ class wxBoxSizer;
 
 namespace doorcard {
 
+class StartFace;
+
 /// What can be begun from here.
 struct StartChoices {
     std::vector<std::string> recent;    ///< paths
@@ -39,6 +41,7 @@ private:
 
     Seat& seat_;
     StartChoices choices_;
+    StartFace* face_ = nullptr;
     wxChoice *system_ = nullptr, *spaces_ = nullptr, *main_ = nullptr;
 };
 

@@ -84,7 +84,7 @@ void check_libraries(const SourceFile& file, Breaches& out) {
         if (file.path.starts_with("src/") && include.named.starts_with("wx/"))
             out.push_back(breach(file, include.line, "no wx in src"));
         else if (ours && is_header(file) &&
-                 starts_with_any(include.named, {"wx/", "toml++/", "boost/graph/", "cairo", "pango/"}))
+                 starts_with_any(include.named, {"toml++/", "boost/graph/", "cairo", "pango/", "gtk/"}))
             out.push_back(breach(file, include.line, "'" + include.named + "' belongs in a .cpp file"));
     }
 }

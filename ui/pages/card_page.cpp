@@ -5,6 +5,7 @@
 #include <wx/panel.h>
 #include <wx/sizer.h>
 #include <wx/tglbtn.h>
+#include <wx/wrapsizer.h>
 
 #include <array>
 #include <filesystem>
@@ -28,9 +29,9 @@ class CardPage final : public wxPanel, public View {
 public:
     CardPage(wxWindow* parent, Seat& seat) : wxPanel(parent), seat_(seat) {
         SetSizer(new wxBoxSizer(wxVERTICAL));
-        auto* row = new wxBoxSizer(wxHORIZONTAL);
+        auto* row = new wxWrapSizer(wxHORIZONTAL, wxREMOVE_LEADING_SPACES);  // words of some languages take two lines
         add_kinds(row);
-        row->AddStretchSpacer(1);
+        row->AddSpacer(seat.looks().pixels(12));
         add_papers(row);
         add_button(row, tr("Save as..."), [this] { save(); });
         add_button(row, tr("Print..."), [this] { print(); });
