@@ -340,6 +340,11 @@ def read_aloud(journey):
     sure(f"the chosen row says itself: {window.focus_name()}", "Dishwasher" in window.focus_name())
     window.keys("Down")
     window.wait_for_focus("3")
+    window.keys("alt+Down")
+    window.wait_for_focus("5")
+    sure("what was moved says where it is now", "Hall" in window.focus_name())
+    window.keys("ctrl+z")
+    sure("the danger is read first", window.rows_of("Findings")[0][0].strip() == "DANGER")
     window.keys("F3")
     for role, name in (("combo box", "Who works"), ("text", "Surveyed by"), ("text", "Title"),
                        ("text", "What is wrong, in the caller's words"), ("combo box", "Dead front")):
