@@ -227,7 +227,7 @@ class Window:
         raw, path = self.screen.folder / "screen.ppm", self.screen.folder / (name + ".png")
 
         def taken():
-            x, y, width, height = self.place_of(self.frame())
+            x, y, width, height = self.place_of(self.frame().get_child_at_index(0))  # without what the manager puts around
             subprocess.run(["import", "-window", "root", "-crop", f"{width}x{height}+{x}+{y}", "+repage", raw],
                            check=True, env=self.screen.around)
             return raw.read_bytes()
