@@ -80,9 +80,14 @@ void let_wrap(wxWindow* label) {
     gtk_label_set_yalign(text, 0);
 }
 
+// wx asks for the size that a label has now: without that, or a label that was narrow once would stay high.
 int wrapped_height(wxWindow* label, int width) {
-    gint least = 0, natural = 0;
-    gtk_widget_get_preferred_height_for_width(label->GetHandle(), width, &least, &natural);
+    GtkWidget* widget = label->GetHandle();
+    gint asked_width = 0, asked_height = 0, least = 0, natural = 0;
+    gtk_widget_get_size_request(widget, &asked_width, &asked_height);
+    gtk_widget_set_size_request(widget, -1, -1);
+    gtk_widget_get_preferred_height_for_width(widget, width, &least, &natural);
+    gtk_widget_set_size_request(widget, asked_width, asked_height);
     return natural;
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/findings_view.hpp"
 
+#include <fmt/format.h>
 #include <wx/button.h>
 #include <wx/choice.h>
 #include <wx/dataview.h>
@@ -41,6 +42,14 @@ private:
     const std::vector<const Finding*>& shown_;
 };
 
+/// The word with colours of its own, which it keeps where its row is the chosen one.
+std::string coloured(Severity severity, const Words& words) {
+    const SignalColours signal = signal_colours(severity);
+    return fmt::format("<span background=\"{}\" foreground=\"{}\" weight=\"bold\"> {} </span>",
+                       utf8(signal.ground.GetAsString(wxC2S_HTML_SYNTAX)),
+                       utf8(signal.ink.GetAsString(wxC2S_HTML_SYNTAX)), signal_word(severity, words));
+}
+
 }  // namespace
 
 FindingsView::FindingsView(wxWindow* parent, Seat& seat) : wxPanel(parent), seat_(seat) {
@@ -76,8 +85,10 @@ void FindingsView::add_list() {
                                    wxDV_SINGLE | wxDV_NO_HEADER | wxBORDER_NONE);
     wxObjectDataPtr<SignalRows> rows(new SignalRows(shown_));
     list_->AssociateModel(rows.get());
-    list_->AppendTextColumn(wide(seat_.say(tr("signal"))), wxDATAVIEW_CELL_INERT, seat_.looks().pixels(132),
-                            wxALIGN_CENTRE);
+    auto* signal = new wxDataViewTextRenderer("string", wxDATAVIEW_CELL_INERT, wxALIGN_CENTRE);
+    signal->EnableMarkup();
+    list_->AppendColumn(
+        new wxDataViewColumn(wide(seat_.say(tr("signal"))), signal, 0, seat_.looks().pixels(132), wxALIGN_CENTRE));
     list_->AppendTextColumn(wide(seat_.say(tr("what"))), wxDATAVIEW_CELL_INERT, seat_.looks().pixels(560));
     list_->AppendTextColumn(wide(seat_.say(tr("figure"))), wxDATAVIEW_CELL_INERT, seat_.looks().pixels(90));
     list_->Bind(wxEVT_SIZE, [this](wxSizeEvent& event) {
@@ -132,7 +143,7 @@ void FindingsView::fill() {
     for (std::size_t i = 0; i < shown_.size(); ++i) {
         const Finding& finding = *shown_[i];
         wxVector<wxVariant> row;
-        row.push_back(wide(signal_word(finding.severity, seat_.words())));
+        row.push_back(wide(coloured(finding.severity, seat_.words())));
         row.push_back(wide(seat_.words().say(finding.text)));
         row.push_back(wide(figure_text(finding, seat_.words())));
         list_->AppendItem(row);

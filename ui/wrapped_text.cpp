@@ -31,6 +31,7 @@ void WrappedText::wrap() {
     const int height = wrapped_height(this, width_);
     if (height == GetMinSize().y) return;
     SetMinSize({40, height});
+    InvalidateBestSize();
     for (wxWindow* around = GetParent(); around && !around->IsTopLevel(); around = around->GetParent())
         around->Layout();
 }

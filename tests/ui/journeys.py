@@ -246,6 +246,46 @@ def pasted_readings(journey):
     window.quit()
 
 
+def rooms_and_answers(journey):
+    """Rooms at typing speed, and a round's answers as a row from paper."""
+    survey = journey.example()
+    window = journey.start(survey)
+    window.keys("F4")
+    window.wait_for_focus("Room and its outlets")
+    window.enter("Garage r3 l1 opener", "off 5", "G: o o s . o")
+    until("the garage stands in the grid's line", lambda: window.text_of(window.focus()) == "")
+    window.enter("off 99")
+    window.wait_for_words("99")
+    sure("what cannot be understood stays in the line", window.text_of(window.focus()) == "off 99")
+    window.keys("ctrl+a", "Delete", "ctrl+s")
+    window.wait_for_words("all in the file")
+    saved = survey.read_text()
+    for line in ('off = ["MAIN:5"]', 'went_out = ["G1", "G2", "G5"]', 'stayed_on = ["G3"]', 'title = "Garage"'):
+        sure(f"{line} is in the file", line in saved)
+    window.quit()
+
+
+def moved_and_planned(journey):
+    """A breaker is moved by key and by mouse; once as found is locked, a change is planned and the file keeps what is."""
+    survey = journey.example()
+    window = journey.start(survey)
+    go_to_face(window)
+    window.keys("Home", "alt+Down")
+    until("it hangs at 3", lambda: "Dishwasher" in in_list(window)["3"][1])
+    window.keys("ctrl+z")
+    until("undo moves it back", lambda: "Dishwasher" in in_list(window)["1"][1])
+    window.keys("ctrl+shift+l", "Home")
+    window.enter("15")
+    plan = journey.folder / ".alder-row.survey.toml.plan"
+    until("the plan is kept beside the survey", lambda: plan.exists() and '"amps": 15' in plan.read_text())
+    sure("as found stays", "20 A" in in_list(window)["1"][2] and window.shows("all in the file"))
+    window.keys("alt+s", "Up", "Up", "Return")  # What is planned is done
+    until("done is done", lambda: "15 A" in in_list(window)["1"][2])
+    window.keys("ctrl+s")
+    window.wait_for_words("all in the file")
+    window.quit()
+
+
 def changed_outside(journey):
     """The file is changed by somebody else: noticed, never overwritten; theirs taken, or mine kept."""
     survey = journey.example()
@@ -300,6 +340,11 @@ def read_aloud(journey):
     sure(f"the chosen row says itself: {window.focus_name()}", "Dishwasher" in window.focus_name())
     window.keys("Down")
     window.wait_for_focus("3")
+    window.keys("alt+Down")
+    window.wait_for_focus("5")
+    sure("what was moved says where it is now", "Hall" in window.focus_name())
+    window.keys("ctrl+z")
+    sure("the danger is read first", window.rows_of("Findings")[0][0].strip() == "DANGER")
     window.keys("F3")
     for role, name in (("combo box", "Who works"), ("text", "Surveyed by"), ("text", "Title"),
                        ("text", "What is wrong, in the caller's words"), ("combo box", "Dead front")):
@@ -333,7 +378,7 @@ def in_spanish(journey):
     window = journey.start(journey.example(), LC_ALL="es_US.UTF-8")
     written = example.read_text()
     same = {one for one in words & words_shown(window) if any(map(str.isalpha, one)) and one not in written
-            and not re.match(r"NEC 20|[0-9Y/]+ [13]ph|((MAIN|SHOP) )?[0-9]", one)}  # names of handles are data
+            and not re.match(r"NEC 20|[0-9Y/]+ [13]ph|((MAIN|SHOP) )?[0-9]", one)}
     sure(f"left in English: {sorted(same - alike)}", same <= alike)
     table = next(one for one in window.all_shown() if one.get_role_name() == "table")
     sure("findings are Spanish", "neutro" in str(window.rows_of(table.get_name())))
@@ -368,7 +413,7 @@ def in_every_look(journey):
 
 
 journeys = [new_survey, pasted_onto_the_face, pasted_readings, danger_mended, killed, killed_without_a_file,
-            changed_outside, read_aloud, in_spanish, in_every_look]
+            rooms_and_answers, moved_and_planned, changed_outside, read_aloud, in_spanish, in_every_look]
 
 
 def gone_through(programs, journey):

@@ -89,6 +89,7 @@ class Window:
         with open(self.errors, "ab") as errors:
             self.process = subprocess.Popen([program, *arguments], env=dict(screen.around, **around), stderr=errors)
         self.focused = None
+        self.raw_pictures = {}
         self._listener = Atspi.EventListener.new(self._on_focus)
         self._listener.register("object:state-changed:focused")
         self.application = until("the program is there", self._application)
@@ -223,14 +224,14 @@ class Window:
 
     def picture(self, name, other_than=None):
         """The window as it looks once it has come to rest, and other than that picture."""
-        raw, path = self.screen.folder / (name + ".ppm"), self.screen.folder / (name + ".png")
+        raw, path = self.screen.folder / "screen.ppm", self.screen.folder / (name + ".png")
 
         def taken():
-            x, y, width, height = self.place_of(self.frame())
+            x, y, width, height = self.place_of(self.frame().get_child_at_index(0))  # without what the manager puts around
             subprocess.run(["import", "-window", "root", "-crop", f"{width}x{height}+{x}+{y}", "+repage", raw],
                            check=True, env=self.screen.around)
             return raw.read_bytes()
-        unlike = other_than.with_suffix(".ppm").read_bytes() if other_than else b""
+        unlike = self.raw_pictures.get(other_than)
         before = taken()
 
         def rests():
@@ -240,6 +241,8 @@ class Window:
             return last == before != unlike
         until(f"the picture {name} rests, and is not like {other_than}", rests)
         subprocess.run(["convert", raw, path], check=True)
+        raw.unlink()
+        self.raw_pictures[path] = before
         return path
 
     # --- what is done

@@ -70,6 +70,7 @@ void FaceView::look() {
     if (panel) facts_.emplace(face_facts(seat_.desk().assessed, *panel));
     lay_out();
     show_row();
+    say_row();
 }
 
 void FaceView::lay_out() {
@@ -131,8 +132,8 @@ void FaceView::show_row() {
 
 // What a screen reader hears when the row changes: the row of the plain list.
 void FaceView::say_row() {
-    if (!facts_ || !seat_.desk().spot.row) return;
-    name_for_readers(this, face_row_words(*facts_, *seat_.desk().spot.row, seat_.words()));
+    const auto& row = seat_.desk().spot.row;
+    name_for_readers(this, facts_ && row ? face_row_words(*facts_, *row, seat_.words()) : seat_.say(tr("Panel face")));
 }
 
 bool FaceView::walk(int key) {
