@@ -188,7 +188,7 @@ def killed_without_a_file(journey):
     time.sleep(1)  # what may be lost is the last second
     window.kill()
     window = journey.start()
-    window.click("push button", "Kept, never saved")
+    window.click("push button", "A survey that was never saved")
     window.wait_for("panel", "Panel face")
     seen = str(in_list(window))
     sure("both rows are there", "Kitchen" in seen and "Dryer" in seen)
@@ -199,7 +199,7 @@ def killed_without_a_file(journey):
     window.quit()
     sure("and saved", "Kitchen" in survey.read_text() and "Dryer" in survey.read_text())
     window = journey.start()
-    sure("it is not offered again", not window.find("push button", "Kept, never saved"))
+    sure("it is not offered again", not window.find("push button", "A survey that was never saved"))
     window.quit()
 
 
