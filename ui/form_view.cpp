@@ -122,13 +122,20 @@ void FormView::add_row(const FormField& field, wxFlexGridSizer* grid) {
         event.Skip();
         CallAfter([this, row] { commit(row); });
     });
-    control->Bind(wxEVT_SET_FOCUS, [this, control](wxFocusEvent& event) {
+    // It may not have its place yet: seen to once the layout is done.
+    control->Bind(wxEVT_SET_FOCUS, [this, row](wxFocusEvent& event) {
         event.Skip();
-        const wxRect seen(GetClientSize());
-        const wxRect field_is(control->GetPosition(), control->GetSize());
-        if (field_is.GetTop() < 0 || field_is.GetBottom() > seen.GetBottom())
-            Scroll(-1, std::max(0, (GetViewStart().y * 12 + field_is.GetTop() - seen.height / 3) / 12));
+        CallAfter([this, row] { show_field(row); });
     });
+}
+
+// Scrolls until a field is seen whole.
+void FormView::show_field(std::size_t row) {
+    if (row >= rows_.size()) return;
+    constexpr int step = 12;  // pixels of the scroll rate
+    const wxWindow* control = rows_[row].control;
+    const int top = control->GetPosition().y, bottom = top + control->GetSize().y, height = GetClientSize().y;
+    if (top < 0 || bottom > height) Scroll(-1, std::max(0, (GetViewStart().y * step + top - height / 3) / step));
 }
 
 wxWindow* FormView::control_for(const FormField& field) {

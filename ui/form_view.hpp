@@ -38,6 +38,7 @@ private:
     void rebuild(const std::vector<FormGroup>&);
     void add_group(const FormGroup&, wxSizer*);
     void add_row(const FormField&, wxFlexGridSizer*);
+    void show_field(std::size_t row);
     wxWindow* control_for(const FormField&);
     wxWindow* text_for(const FormField&);
     wxWindow* choice_for(const FormField&);
