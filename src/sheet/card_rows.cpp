@@ -45,8 +45,9 @@ private:
     void note_region(const DirectoryRow& row, const Frame& room) {
         if (!row.breaker) return;
         const Survey& survey = card_.network.survey();
-        drawing_.page().regions.push_back({room, row.circuits.empty() ? "breaker:" + survey.breakers[*row.breaker].id
-                                                                     : "circuit:" + survey.circuits[row.circuits.front()].id});
+        drawing_.page().regions.push_back({room, row.circuits.empty()
+                                                     ? "breaker:" + survey.breakers[*row.breaker].id
+                                                     : "circuit:" + survey.circuits[row.circuits.front()].id});
     }
 
     // The first line stands on the number's baseline where the words fit below it, else they stand in the middle.

@@ -63,5 +63,6 @@ TEST_CASE("planned gestures: a rating that is planned is written at the handle; 
     const Words words = Words::in("en");
     CHECK(planned_marks(survey, plan, "M", words).at(0).amps == 20);
     const Survey gone = remove_breaker("M:3").apply(survey).value();
-    CHECK(planned_marks(gone, plan, "M", words).at(0).words == "cannot be done any more: put a 20 A breaker in for M:3");
+    CHECK(planned_marks(gone, plan, "M", words).at(0).words ==
+          "cannot be done any more: put a 20 A breaker in for M:3");
 }
