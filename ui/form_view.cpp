@@ -149,6 +149,7 @@ wxWindow* FormView::text_for(const FormField& field) {
     if (is_long) text->SetMinSize({-1, seat_.looks().pixels(72)});
     if (!is_long) text->SetHint(wide(seat_.words().say(field.hint)));
     const std::size_t row = rows_.size();
+    if (is_long) return text;  // Enter begins a new line there
     text->Bind(wxEVT_TEXT_ENTER, [this, row, text](wxCommandEvent&) {
         commit(row);
         if (row < rows_.size() && !rows_[row].is_refused) text->Navigate();

@@ -266,7 +266,7 @@ def rooms_and_answers(journey):
 
 
 def moved_and_planned(journey):
-    """A breaker is moved by key and by mouse; once as found is locked, a change is planned and the file keeps what is."""
+    """A breaker is moved by key; once as found is locked, a change is planned and the file keeps what is."""
     survey = journey.example()
     window = journey.start(survey)
     go_to_face(window)

@@ -5,6 +5,7 @@
 #include <wx/sizer.h>
 
 #include "desk/face_picture.hpp"
+#include "desk/plan_gestures.hpp"
 #include "ui/accessible.hpp"
 #include "ui/face/face_view.hpp"
 #include "ui/text.hpp"
@@ -51,7 +52,10 @@ void FacePane::fill_list() {
     positions_.clear();
     if (const auto panel = shown_panel(seat_.desk())) {
         const FaceFacts facts = face_facts(seat_.desk().assessed, *panel);
-        for (const FaceListRow& line : face_list(facts, seat_.words())) {
+        FaceLook look;
+        look.planned =
+            planned_marks(seat_.desk().survey, seat_.desk().notes.plan, seat_.desk().spot.panel, seat_.words());
+        for (const FaceListRow& line : face_list(facts, seat_.words(), look)) {
             wxVector<wxVariant> row;
             for (const std::string* cell :
                  {&line.space, &line.what, &line.device, &line.load, &line.neutral, &line.finding})
