@@ -1,13 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include <wx/panel.h>
-#include <wx/simplebook.h>
 #include <wx/sizer.h>
-#include <wx/tglbtn.h>
 
 #include "ui/form_view.hpp"
 #include "ui/grid_view.hpp"
 #include "ui/pages/pages.hpp"
-#include "ui/text.hpp"
+#include "ui/parts.hpp"
 #include "ui/wrapped_text.hpp"
 
 namespace doorcard {
@@ -24,16 +22,14 @@ public:
                         "sure. Every part here may be left out.")),
             "caption");
         GetSizer()->Add(caution, wxSizerFlags().Expand().Border(wxTOP | wxBOTTOM, 8));
-        add_choice();
-        parts_ = new wxSimplebook(this);
-        form_ = new FormView(parts_, seat);
-        photos_ = new GridView(parts_, seat, seat.say(tr("Photos")), [&seat](const Desk& desk) {
+        parts_ = new Parts(this);
+        form_ = new FormView(parts_->inside(), seat);
+        photos_ = new GridView(parts_->inside(), seat, seat.say(tr("Photos")), [&seat](const Desk& desk) {
             return photos_grid(desk.survey, desk.spot.panel, seat.units(), seat.words());
         });
-        parts_->AddPage(form_, "");
-        parts_->AddPage(photos_, "");
+        parts_->add(seat.say(tr("The call")), form_, [this] { form_->focus_first(); });
+        parts_->add(seat.say(tr("Photos")), photos_, [this] { photos_->focus_new_row(); });
         GetSizer()->Add(parts_, wxSizerFlags(1).Expand());
-        show(0);
     }
     wxWindow* window() override { return this; }
     void look() override {
@@ -42,31 +38,11 @@ public:
                     desk.spot.slip.empty() ? desk.spot.field : "");
         photos_->look();
     }
-    void take_focus() override { parts_->GetSelection() == 0 ? form_->focus_first() : photos_->focus_new_row(); }
+    void take_focus() override { parts_->take_focus(); }
 
 private:
-    void add_choice() {
-        auto* row = new wxBoxSizer(wxHORIZONTAL);
-        const char* names[] = {tr("The call"), tr("Photos")};
-        for (std::size_t i = 0; i < 2; ++i) {
-            which_[i] = new wxToggleButton(this, wxID_ANY, wide(seat_.say(names[i])));
-            which_[i]->Bind(wxEVT_TOGGLEBUTTON, [this, i](wxCommandEvent&) {
-                show(i);
-                take_focus();
-            });
-            row->Add(which_[i], wxSizerFlags());
-        }
-        GetSizer()->Add(row, wxSizerFlags().Border(wxBOTTOM, 4));
-    }
-
-    void show(std::size_t which) {
-        parts_->SetSelection(which);
-        for (std::size_t i = 0; i < 2; ++i) which_[i]->SetValue(i == which);
-    }
-
     Seat& seat_;
-    wxToggleButton* which_[2] = {};
-    wxSimplebook* parts_ = nullptr;
+    Parts* parts_ = nullptr;
     FormView* form_ = nullptr;
     GridView* photos_ = nullptr;
 };
